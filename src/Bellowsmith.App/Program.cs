@@ -1,0 +1,1 @@
+Console.WriteLine("0.1.0");

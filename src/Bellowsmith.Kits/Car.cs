@@ -1,0 +1,30 @@
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits;
+
+public enum AxleEnd { Front, Rear }
+
+/// <summary>A measured car: corner loads by case, and what each axle carries and how it moves.</summary>
+public sealed record Car(string Name, IReadOnlyList<LoadCase> Loads, Axle? Front, Axle? Rear)
+{
+    public Axle? At(AxleEnd end) => end == AxleEnd.Front ? Front : Rear;
+}
+
+/// <summary>Four scale readings as masses (a reading given as a force is divided by g = 9.80665 m/s²).</summary>
+public sealed record LoadCase(
+    string Name, double LeftFront_kg, double RightFront_kg, double LeftRear_kg, double RightRear_kg)
+{
+    public (double Left_kg, double Right_kg) At(AxleEnd end) =>
+        end == AxleEnd.Front ? (LeftFront_kg, RightFront_kg) : (LeftRear_kg, RightRear_kg);
+}
+
+/// <summary>One axle. Unsprung mass is per corner; ratios are strut travel per wheel travel.</summary>
+public sealed record Axle(
+    double UnsprungMass_kg,
+    MotionRatio SpringRatio,
+    MotionRatio DamperRatio,
+    double ParasiticRate_N_per_m = 0,
+    double? TyreRate_N_per_m = null,
+    double? Track_m = null,
+    double? ArchHeightAtDrive_m = null,
+    string? SuspensionFile = null);

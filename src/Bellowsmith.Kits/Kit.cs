@@ -1,0 +1,61 @@
+namespace Bellowsmith.Kits;
+
+/// <summary>A kit for one car model: the struts of one or both axles.</summary>
+public sealed record Kit(
+    string Name,
+    string File,
+    Car Car,
+    StrutDesign? Front,
+    StrutDesign? Rear,
+    double? Ambient_Pa = null,
+    double? Altitude_m = null)
+{
+    /// <summary>The struts this kit has, front first.</summary>
+    public IEnumerable<(AxleEnd End, StrutDesign Design)> Struts()
+    {
+        if (Front is not null) yield return (AxleEnd.Front, Front);
+        if (Rear is not null) yield return (AxleEnd.Rear, Rear);
+    }
+}
+
+/// <summary>What a designer has settled for one strut; what is null is not yet known and only some studies need it.</summary>
+public sealed record StrutDesign(
+    SpringPart Spring,
+    DamperPart Damper,
+    Target? Target,
+    string? Load,
+    double? DriveHeight_m,
+    double? StrutLengthAtDrive_m,
+    double? UpperStack_m,
+    double? LowerStack_m,
+    double? SpringToDamper_m,
+    ThreadDesign? Thread,
+    double? SealAreaInAir_m2,
+    double? DisplacedVolume_m3,
+    double? LineVolume_m3,
+    TravelLimits Limits);
+
+public enum TargetKind { RideFrequency, WheelRate, SpringRate }
+
+/// <summary>The rate wanted at drive height: Value is in Hz for a frequency, N/m for a rate.</summary>
+public readonly record struct Target(TargetKind Kind, double Value);
+
+/// <summary>
+/// The height thread. Exposed lengths are between outer faces; engagement is what can be checked against load where
+/// diameter, thread engaged at the stop and the nut material's shear strength are given.
+/// </summary>
+public sealed record ThreadDesign(
+    double Pitch_m,
+    double Least_m,
+    double Greatest_m,
+    double ExposedAtStop_m,
+    double? Diameter_m = null,
+    double? EngagedAtStop_m = null,
+    double? ShearStrength_Pa = null);
+
+/// <summary>Limits of the travel findings; each may be changed by the user. Thread engagement is not among them.</summary>
+public sealed record TravelLimits(
+    double TopOutMargin_m = 0.0127,
+    double SolidMargin_m = 0,
+    double Droop_m = 0.035,
+    double StopContact_m = 0.025);

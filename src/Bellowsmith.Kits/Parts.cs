@@ -1,0 +1,50 @@
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits;
+
+/// <summary>A spring on the shelf: an air spring with its test data, or a linear spring of a given rate.</summary>
+public abstract record SpringPart;
+
+/// <summary>A spring known only by its rate, for studies that need no air: no stops, static position at the origin.</summary>
+public sealed record LinearSpringPart(double Rate_N_per_m) : SpringPart;
+
+/// <summary>An air spring. Heights are between the outer faces of the end plates.</summary>
+public sealed record AirSpringPart(
+    string Name,
+    string Shape,
+    double LeastHeight_m,
+    double GreatestHeight_m,
+    double MaxGaugePressure_Pa,
+    double? Exponent,
+    double? MaxDiameter_m,
+    SpringData Data,
+    string DataFile) : SpringPart;
+
+/// <summary>A damper on the shelf, or a linear damper of a given coefficient.</summary>
+public abstract record DamperPart;
+
+public sealed record LinearDamperPart(double Coefficient_N_s_per_m) : DamperPart;
+
+/// <summary>A telescopic damper. Lengths are between outer faces; gas is stated at <paramref name="Longest_m"/> and 20 °C.</summary>
+public sealed record TelescopicDamperPart(
+    string Name,
+    double RodDiameter_m,
+    double Shortest_m,
+    double Longest_m,
+    double? GasGaugePressure_Pa,
+    double? GasVolume_m3,
+    BumpStopPart? BumpStop,
+    string? DynoFile) : DamperPart;
+
+/// <summary>
+/// A bump stop on the damper rod. <paramref name="RodAtShortest_m"/> is the rod left between stop seat and damper head
+/// when the damper is at its shortest (0 where the seat itself is the end of travel).
+/// </summary>
+public sealed record BumpStopPart(
+    double FreeLength_m,
+    double SolidLength_m,
+    double RodAtShortest_m,
+    IReadOnlyList<StopForce> Curve);
+
+/// <summary>One point of a bump stop's curve: how far it is squeezed and how hard it pushes back.</summary>
+public readonly record struct StopForce(double Compression_m, double Force_N);

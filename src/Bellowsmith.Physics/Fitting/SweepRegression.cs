@@ -6,7 +6,7 @@ namespace Bellowsmith.Physics.Fitting;
 /// Penalised regression of rows that come in sweeps: y = x·β + z·u(sweep) + e, where groups of β carry a roughness penalty
 /// and u are each sweep's own offset, tilt and bow. A penalty weight is a ratio of variances, so smoothness and sweep
 /// scatter come from the data together, by restricted maximum likelihood with the fixed-point step of
-/// [Schall 1991, sec. 3], generalised by [Wood Fasiolo 2017, eq. 6].
+/// [Schall 1991], generalised by [Wood Fasiolo 2017].
 /// </summary>
 internal sealed class SweepRegression
 {
@@ -90,7 +90,7 @@ internal sealed class SweepRegression
 
     /// <summary>
     /// What smoothing may have hidden, as columns d with Σ d·dᵀ = σ²·V·S·V: the penalty's share of the posterior covariance
-    /// [Nychka 1988, sec. 2]. Call after <see cref="Solve"/>.
+    /// [Nychka 1988]. Call after <see cref="Solve"/>.
     /// </summary>
     public IEnumerable<double[]> SmoothingShares()
     {

@@ -1,7 +1,7 @@
 namespace Bellowsmith.Physics.Numerics;
 
 /// <summary>
-/// Cubic B-splines on equal segments of [Start, End] [Eilers Marx 1996, sec. 2]: Count = segments + 3 functions, four of
+/// Cubic B-splines on equal segments of [Start, End] [Eilers Marx 1996]: Count = segments + 3 functions, four of
 /// them non-zero at any place. Second derivatives are continuous.
 /// </summary>
 internal readonly struct CubicBasis(double start, double end, int segments)

@@ -10,21 +10,22 @@ internal sealed class RecordScanner(byte[] bytes, int start, string file, IColle
 
     public char Separator { get; private set; }
 
-    /// <summary>Moves to the header and settles the separator; false, with a fault, where either cannot be done.</summary>
-    public bool FindHeader()
+    /// <summary>The header, which settles the separator; null, with a fault, where there is none or it is ambiguous.</summary>
+    public Row? ReadHeader()
     {
         SkipEmptyLines();
-        if (_at == bytes.Length)
-        {
-            faults.Add(new(file, "header", "no lines", "a header line such as height [mm];force [N]", "Write the column names in the first line."));
-            return false;
-        }
         var found = SeparatorsInHeader();
+        if (found.Count > 1)
+        {
+            faults.Add(new(file, $"row {_line}", $"both {string.Join(" and ", found.Select(InWords))} between column names",
+                "one of comma, semicolon and tab", "Separate all columns with the same mark, or put names that contain one in quotes."));
+            return null;
+        }
         Separator = found.Count > 0 ? found[0] : ';';
-        if (found.Count <= 1) return true;
-        faults.Add(new(file, $"row {_line}", $"both {string.Join(" and ", found.Select(InWords))} between column names",
-            "one of comma, semicolon and tab", "Separate all columns with the same mark, or put names that contain one in quotes."));
-        return false;
+        var header = ReadRecord();
+        if (header is null)
+            faults.Add(new(file, "header", "no lines", "a header line such as height [mm];force [N]", "Write the column names in the first line."));
+        return header;
     }
 
     /// <summary>The next record that holds anything; null at the end of the file.</summary>

@@ -40,7 +40,7 @@ public sealed class Table
         if (InputFile.TextStart(bytes, file, faults) is not { } start) return null;
         var before = faults.Count;
         var scanner = new RecordScanner(bytes, start, file, faults);
-        if (!scanner.FindHeader() || scanner.ReadRecord() is not { } header) return null;
+        if (scanner.ReadHeader() is not { } header) return null;
         var columns = header.Cells.Select(ToColumn).ToList();
         var rows = new List<Row>();
         while (scanner.ReadRecord() is { } row)

@@ -1,3 +1,5 @@
+using Bellowsmith.Kits.Units;
+
 namespace Bellowsmith.Kits;
 
 /// <summary>A kit for one car model: the struts of one or both axles.</summary>
@@ -10,6 +12,9 @@ public sealed record Kit(
     double? Ambient_Pa = null,
     double? Altitude_m = null)
 {
+    /// <summary>The unit first written for each dimension, the kit's own before its parts': what its author thinks in.</summary>
+    public IReadOnlyDictionary<Dimension, string> WrittenUnits { get; init; } = new Dictionary<Dimension, string>();
+
     /// <summary>The struts this kit has, front first.</summary>
     public IEnumerable<(AxleEnd End, StrutDesign Design)> Struts()
     {

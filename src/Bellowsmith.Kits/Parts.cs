@@ -8,7 +8,10 @@ public abstract record SpringPart;
 /// <summary>A spring known only by its rate, for studies that need no air: no stops, static position at the origin.</summary>
 public sealed record LinearSpringPart(double Rate_N_per_m) : SpringPart;
 
-/// <summary>An air spring. Heights are between the outer faces of the end plates.</summary>
+/// <summary>
+/// An air spring. Heights are between the outer faces of the end plates; <paramref name="TestAmbient_Pa"/> is the
+/// absolute ambient pressure its data were measured at.
+/// </summary>
 public sealed record AirSpringPart(
     string Name,
     string Shape,
@@ -18,7 +21,8 @@ public sealed record AirSpringPart(
     double? Exponent,
     double? MaxDiameter_m,
     SpringData Data,
-    string DataFile) : SpringPart;
+    string DataFile,
+    double TestAmbient_Pa = 101_325) : SpringPart;
 
 /// <summary>A damper on the shelf, or a linear damper of a given coefficient.</summary>
 public abstract record DamperPart;

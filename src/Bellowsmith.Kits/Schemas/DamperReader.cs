@@ -1,0 +1,31 @@
+using Bellowsmith.Kits.Tables;
+
+namespace Bellowsmith.Kits.Schemas;
+
+/// <summary>Reads a <c>damper/1</c> document.</summary>
+public static class DamperReader
+{
+    /// <exception cref="FaultsException">Anything in it or in the files it names cannot be used.</exception>
+    public static DamperPart Read(string path) => Reading.Run(path, DamperFields.Kind, (damper, _) => Build(damper));
+
+    internal static DamperPart Build(Place damper)
+    {
+        if (damper.Optional("coefficient") is { } coefficient) return new LinearDamperPart(coefficient);
+        if (damper.Optional("shortest") >= damper.Optional("longest"))
+            damper.Member("shortest")!.Report("less than longest", "Write the shortest and the longest length between outer faces.");
+        return new TelescopicDamperPart(
+            damper.Text("name"), damper.Needed("rodDiameter"), damper.Needed("shortest"), damper.Needed("longest"),
+            damper.Optional("gasGaugePressure"), damper.Optional("gasVolume"), Stop(damper.Member("bumpStop")), damper.FileAt("dyno"));
+    }
+
+    private static BumpStopPart? Stop(Place? stop)
+    {
+        if (stop is null) return null;
+        var curve = stop.Table("curve", StopTable.Read) ?? [];
+        if (stop.Optional("solidLength") >= stop.Optional("freeLength"))
+            stop.Member("solidLength")!.Report("less than freeLength", "Give the length squeezed solid and the free length.");
+        if (curve.Count > 0 && curve[^1].Compression_m > stop.Optional("freeLength"))
+            stop.Member("curve")!.Report("a curve that ends within freeLength", "Check the curve's unit and the free length.");
+        return new(stop.Needed("freeLength"), stop.Needed("solidLength"), stop.Optional("rodAtShortest") ?? 0, curve);
+    }
+}

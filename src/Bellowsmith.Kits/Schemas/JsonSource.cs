@@ -1,0 +1,117 @@
+using System.Text;
+using System.Text.Json;
+
+namespace Bellowsmith.Kits.Schemas;
+
+/// <summary>A JSON file as it stands, comments and order included: what it says, and which bytes say it.</summary>
+public sealed class JsonSource
+{
+    private const int LongestExcerpt = 60;
+
+    private readonly byte[] _bytes;
+
+    private JsonSource(string fullPath, string file, byte[] bytes, Node root) =>
+        (FullPath, File, _bytes, Root) = (fullPath, file, bytes, root);
+
+    public string FullPath { get; }
+
+    /// <summary>The file's path as the caller would write it.</summary>
+    public string File { get; }
+
+    public Node Root { get; }
+
+    /// <summary>Reads a file's bytes; null, with a fault that names line and column, where they are not JSON.</summary>
+    public static JsonSource? Parse(byte[] bytes, string fullPath, ICollection<Fault> faults)
+    {
+        var file = InputFile.Readable(fullPath);
+        if (InputFile.TextStart(bytes, file, faults) is not { } start) return null;
+        var options = new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+        try
+        {
+            var reader = new Utf8JsonReader(bytes.AsSpan(start), options);
+            reader.Read();
+            var root = ReadNode(ref reader, start);
+            while (reader.Read()) { }
+            return new(fullPath, file, bytes, root);
+        }
+        catch (JsonException exception)
+        {
+            var where = $"line {exception.LineNumber + 1}, column {exception.BytePositionInLine + 1}";
+            faults.Add(new(file, where, "text that is not JSON", "JSON with // comments and trailing commas", Sentence(exception.Message)));
+        }
+        catch (InvalidOperationException)
+        {
+            faults.Add(new(file, "file", "half of a \\u surrogate pair", "complete characters", "Write the character itself instead of \\u escapes."));
+        }
+        return null;
+    }
+
+    /// <summary>A value as written, shortened where it is long.</summary>
+    public string Excerpt(Node node)
+    {
+        var text = Encoding.UTF8.GetString(_bytes, node.Start, node.Length).ReplaceLineEndings(" ");
+        return text.Length <= LongestExcerpt ? text : text[..LongestExcerpt] + "…";
+    }
+
+    /// <summary>
+    /// The file's bytes with the value at a place (<c>struts.front.thread.pitch</c>, <c>heightRange[0]</c>) replaced by
+    /// the given JSON; every other byte stays.
+    /// </summary>
+    /// <exception cref="ArgumentException">The file has no value at that place.</exception>
+    public byte[] WithValue(string path, string json)
+    {
+        var node = Find(Root, path) ?? throw new ArgumentException($"{File} has no value at {path}.", nameof(path));
+        return [.. _bytes.AsSpan(0, node.Start), .. Encoding.UTF8.GetBytes(json), .. _bytes.AsSpan(node.Start + node.Length)];
+    }
+
+    private static Node? Find(Node node, string path)
+    {
+        if (path.Length == 0) return node;
+        for (var i = 0; i < node.Items.Count; i++)
+            if (Rest(path, $"[{i}]") is { } rest && Find(node.Items[i], rest) is { } found) return found;
+        foreach (var member in node.Members)
+            if (Rest(path, member.Name) is { } rest && Find(member.Value, rest) is { } found) return found;
+        return null;
+    }
+
+    private static string? Rest(string path, string step)
+    {
+        if (!path.StartsWith(step, StringComparison.Ordinal)) return null;
+        var rest = path[step.Length..];
+        return rest.Length == 0 || rest[0] == '[' ? rest : rest[0] == '.' ? rest[1..] : null;
+    }
+
+    private static Node ReadNode(ref Utf8JsonReader reader, int offset)
+    {
+        var node = new Node(KindOf(reader.TokenType), offset + (int)reader.TokenStartIndex);
+        if (node.Kind == NodeKind.Text) node.Text = reader.GetString()!;
+        if (node.Kind == NodeKind.Number) node.Number = reader.TryGetDouble(out var number) ? number : double.PositiveInfinity;
+        while (node.Kind == NodeKind.List && Advance(ref reader, JsonTokenType.EndArray))
+            node.Items.Add(ReadNode(ref reader, offset));
+        while (node.Kind == NodeKind.Map && Advance(ref reader, JsonTokenType.EndObject))
+        {
+            var name = reader.GetString()!;
+            reader.Read();
+            node.Members.Add(new(name, ReadNode(ref reader, offset)));
+        }
+        node.Length = offset + (int)reader.BytesConsumed - node.Start;
+        return node;
+    }
+
+    private static bool Advance(ref Utf8JsonReader reader, JsonTokenType end) => reader.Read() && reader.TokenType != end;
+
+    private static NodeKind KindOf(JsonTokenType token) => token switch
+    {
+        JsonTokenType.StartObject => NodeKind.Map,
+        JsonTokenType.StartArray => NodeKind.List,
+        JsonTokenType.String => NodeKind.Text,
+        JsonTokenType.Number => NodeKind.Number,
+        _ => NodeKind.Other,
+    };
+
+    private static string Sentence(string message)
+    {
+        var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
+        return end < 0 ? "Check commas, quotes and brackets there." : message[..end];
+    }
+}

@@ -27,7 +27,7 @@ public static class InstalledHeightStudy
         Span<double> found = stackalloc double[RateCurve.Places + 2];
         int count = Crossings(curve, least, greatest, rates, [softest, stiffest], found);
         foreach (double height in found[..count]) solutions.Add(SolutionReport.At(strut, height));
-        (int recommended, string reason) = Recommendation.Among(strut, solutions);
+        (int recommended, RecommendedFor reason) = Recommendation.Among(solutions);
         if (recommended >= 0) solutions[recommended] = solutions[recommended] with { Recommended = true };
 
         RatePlace? minimum = Place(strut, softest), maximum = Place(strut, stiffest);
@@ -44,7 +44,7 @@ public static class InstalledHeightStudy
             Minimum = minimum,
             Maximum = maximum,
             Nearest = nearest,
-            Reason = recommended >= 0 ? reason : NoSolution.Reason(strut, solutions, minimum, maximum, reference),
+            RecommendedFor = reason,
         };
     }
 

@@ -100,10 +100,12 @@ internal static class SolutionReport
         double down = height_m - strut.Part.LeastHeight_m, up = strut.Part.GreatestHeight_m - height_m;
         double edge = Math.Min(height_m - strut.Fit.Spring.LeastHeight_m, strut.Fit.Spring.GreatestHeight_m - height_m);
         (double? toStop, double? toTopOut) = DamperRoom(strut, height_m);
-        double lacking = Lacks(bump, down) + Lacks(droop + limits.TopOutMargin_m, up)
-            + Lacks(bump, toStop) + Lacks(droop, toTopOut) + Lacks(Recommendation.DataEdge_m, edge);
-        if (Thread(strut, height_m) is { Nearest: { } reachable }) lacking += Math.Abs(reachable.Height_m - height_m);
-        return new HeightRoom(down, up, toStop, toTopOut, edge, lacking);
+        double lacksBump = Math.Max(Lacks(bump, down), Lacks(bump, toStop));
+        double lacksDroop = Math.Max(Lacks(droop + limits.TopOutMargin_m, up), Lacks(droop, toTopOut));
+        double lacking = lacksBump + lacksDroop + Lacks(Recommendation.DataEdge_m, edge);
+        if (Thread(strut, height_m) is { Reachable: false } thread)
+            lacking += thread.Nearest is { } reachable ? Math.Abs(reachable.Height_m - height_m) : strut.GreatestHeight_m - strut.LeastHeight_m;
+        return new HeightRoom(down, up, toStop, toTopOut, edge, lacksBump, lacksDroop, lacking);
 
         static double Lacks(double wanted, double? there) => there is { } room ? Math.Max(0, wanted - room) : 0;
     }

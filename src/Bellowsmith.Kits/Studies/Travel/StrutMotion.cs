@@ -9,7 +9,7 @@ public enum TravelEnd { LoadBalance, BumpStopSolid, DamperClosed, DamperFullLeng
 /// <param name="Body_m">Damper body and with it its shortest and longest length, + longer.</param>
 /// <param name="Stop_m">Free length of the bump stop, + taller; its solid length goes in proportion.</param>
 /// <param name="Thread_m">Exposed thread, + more: the spring stands lower.</param>
-/// <param name="Perch_m">Spring perch on the damper, + makes the damper longer at the same spring height.</param>
+/// <param name="Perch_m">Spring perch on the damper, + higher: the damper is longer at the same spring height.</param>
 public readonly record struct StrutChange(double Body_m = 0, double Stop_m = 0, double Thread_m = 0, double Perch_m = 0);
 
 /// <summary>

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Schemas;
 
@@ -42,7 +43,7 @@ internal sealed class QuantityShape : Shape
             return;
         }
         place.Saw(quantity);
-        var si = quantity.Dimension == _dimensions[0] ? quantity.Si : quantity.Si / UnitTable.StandardGravity_m_per_s2;
+        var si = quantity.Dimension == _dimensions[0] ? quantity.Si : quantity.Si / StandardGravity.Value_m_per_s2;
         if (si >= _least.Si && si <= _greatest.Si) place.Accept(si);
         else place.Report($"{Words} from {_least.Written} to {_greatest.Written}", "Check the number, its decimal mark and its unit.");
     }

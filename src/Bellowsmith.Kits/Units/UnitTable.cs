@@ -1,3 +1,5 @@
+using Bellowsmith.Physics;
+
 namespace Bellowsmith.Kits.Units;
 
 /// <summary>
@@ -7,8 +9,6 @@ namespace Bellowsmith.Kits.Units;
 /// </summary>
 public static class UnitTable
 {
-    /// <summary>Standard gravity in m/s², exact by definition.</summary>
-    public const double StandardGravity_m_per_s2 = 9.80665;
 
     private const double PoundForce_N = 4.4482216152605;
     private const double Inch_m = 0.0254;
@@ -23,7 +23,7 @@ public static class UnitTable
         [Dimension.Length] = [new("mm", 1, 1e3), new("cm", 1, 1e2), new("m"), new("in", 254, 1e4), new("ft", 3048, 1e4)],
         [Dimension.Area] = [new("mm2", 1, 1e6), new("cm2", 1, 1e4), new("m2"), new("in2", 64516, 1e8)],
         [Dimension.Volume] = [new("cm3", 1, 1e6), new("mL", 1, 1e6), new("L", 1, 1e3), new("m3"), new("in3", 16387064, 1e12)],
-        [Dimension.Force] = [new("N"), new("kN", 1e3), new("lbf", PoundForce_N), new("kgf", StandardGravity_m_per_s2)],
+        [Dimension.Force] = [new("N"), new("kN", 1e3), new("lbf", PoundForce_N), new("kgf", StandardGravity.Value_m_per_s2)],
         [Dimension.Mass] = [new("g", 1, 1e3), new("kg"), new("lb", 45359237, 1e8)],
         [Dimension.GaugePressure] = _pressures,
         [Dimension.AbsolutePressure] = _pressures,

@@ -1,0 +1,125 @@
+using System.Globalization;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies;
+
+/// <summary>What a caller may set beside the kit's own documents.</summary>
+/// <param name="Ambient_Pa">Absolute pressure outside; null: the kit's, else one standard atmosphere.</param>
+/// <param name="Load">A load case by name; null: the kit's, else the car's first.</param>
+public sealed record StudyConditions(double? Ambient_Pa = null, string? Load = null);
+
+/// <summary>Settles every strut of a kit for a study: load case, masses, spring fit, exponent. Faults come all at once.</summary>
+public static class StrutCases
+{
+    /// <exception cref="FaultsException">The kit lacks what <paramref name="needs"/> asks for, strut by strut.</exception>
+    public static IReadOnlyList<StrutCase> Of(Kit kit, StudyConditions conditions, Action<StrutNeeds> needs)
+    {
+        List<Fault> faults = [];
+        List<StrutCase> cases = [];
+        Dictionary<string, AirSpringFit> fits = [];
+        double ambient = conditions.Ambient_Pa ?? kit.Ambient_Pa
+            ?? StandardAtmosphere.AbsolutePressure_Pa(kit.Altitude_m ?? 0);
+        foreach ((AxleEnd end, StrutDesign design) in kit.Struts())
+        {
+            StrutNeeds need = new(kit, end, design, faults);
+            int before = faults.Count;
+            need.AirSpring();
+            needs(need);
+            LoadCase? load = need.LoadCase(conditions.Load);
+            if (faults.Count > before || load is null) continue;
+            AirSpringPart part = (AirSpringPart)design.Spring;
+            if (!fits.TryGetValue(part.DataFile, out AirSpringFit? fit))
+                fits[part.DataFile] = fit = AirSpringFit.Of(part.Data, StandardAtmosphere.SeaLevel_Pa, part.Exponent);
+            StrutCase strut = Case(kit.Car, end, design, part, fit, load, ambient);
+            if (need.Usable(strut)) cases.Add(strut);
+        }
+
+        return faults.Count == 0 ? cases : throw new FaultsException(faults);
+    }
+
+    private static StrutCase Case(
+        Car car, AxleEnd end, StrutDesign design, AirSpringPart part, AirSpringFit fit, LoadCase load, double ambient_Pa)
+    {
+        Axle axle = car.At(end)!;
+        (double left, double right) = load.At(end);
+        (double exponent, ExponentSource source) = part.Exponent is { } given ? (given, ExponentSource.Document)
+            : fit.Exponent is { } fitted ? (fitted.Value, ExponentSource.SealedFastRows)
+            : (SealedAir.InServiceExponent, ExponentSource.InServiceDefault);
+        return new StrutCase
+        {
+            End = end,
+            Design = design,
+            Part = part,
+            Fit = fit,
+            Load = load.Name,
+            Sprung = (left - axle.UnsprungMass_kg, right - axle.UnsprungMass_kg),
+            SpringRatio = axle.SpringRatio,
+            DamperRatio = axle.DamperRatio,
+            Ambient_Pa = ambient_Pa,
+            Exponent = exponent,
+            ExponentSource = source,
+            ParasiticRate_N_per_m = axle.ParasiticRate_N_per_m,
+            TyreRate_N_per_m = axle.TyreRate_N_per_m,
+            Gas = design.Damper is TelescopicDamperPart d
+                ? new DamperGas(d.RodDiameter_m, d.Longest_m, d.GasGaugePressure_Pa ?? 0, d.GasVolume_m3)
+                : default,
+        };
+    }
+}
+
+/// <summary>What one strut still lacks for a study, gathered as faults that name the field to fill.</summary>
+public sealed class StrutNeeds(Kit kit, AxleEnd end, StrutDesign design, List<Fault> faults)
+{
+    private readonly string _strut = end == AxleEnd.Front ? "struts.front" : "struts.rear";
+
+    public StrutDesign Design => design;
+
+    public void Need(bool present, string field, string allowed, string fix)
+    {
+        if (!present) Add(field, "nothing", allowed, fix);
+    }
+
+    public void Add(string field, string found, string allowed, string fix) =>
+        faults.Add(new Fault(kit.File, $"{_strut}.{field}", found, allowed, fix));
+
+    internal void AirSpring()
+    {
+        if (design.Spring is not AirSpringPart part)
+        {
+            Add("spring", "a linear rate", "an air spring", "No air spring: give an air-spring document with its test data.");
+            return;
+        }
+
+        if (AirSpringFit.Lacks(part.Data) is { } lacking)
+            faults.Add(new Fault(part.DataFile, "rows", "too little", lacking, "Measure it and add the rows."));
+        if (design.Damper is TelescopicDamperPart { GasVolume_m3: not null, GasGaugePressure_Pa: > 0 })
+            Need(design.SpringToDamper_m is not null, "springToDamper", "a length",
+                "The gas force depends on the damper's length: say how much longer the damper is than the spring is high.");
+    }
+
+    internal LoadCase? LoadCase(string? asked)
+    {
+        string? name = asked ?? design.Load;
+        LoadCase? found = name is null ? kit.Car.Loads[0] : kit.Car.Loads.FirstOrDefault(l => l.Name == name);
+        if (found is null)
+            Add("load", $"\"{name}\"", string.Join(", ", kit.Car.Loads.Select(l => l.Name)), "Name one of the car's load cases.");
+        return found;
+    }
+
+    internal bool Usable(StrutCase strut)
+    {
+        int before = faults.Count;
+        if (strut.Sprung.Left_kg <= 0 || strut.Sprung.Right_kg <= 0)
+            Add("load", $"{strut.Load}: {Kilograms(strut.Sprung.Left_kg)} and {Kilograms(strut.Sprung.Right_kg)} sprung",
+                "above 0 kg a corner", "The car's unsprung mass is more than its scales show; check both.");
+        if (strut.LeastHeight_m >= strut.GreatestHeight_m)
+            Add("spring", $"data from {Millimetres(strut.Fit.Spring.LeastHeight_m)} to {Millimetres(strut.Fit.Spring.GreatestHeight_m)}",
+                $"heights within {Millimetres(strut.Part.LeastHeight_m)} to {Millimetres(strut.Part.GreatestHeight_m)}",
+                "The spring was not measured anywhere in its height range; check both.");
+        return faults.Count == before;
+    }
+
+    private static string Kilograms(double mass_kg) => string.Create(CultureInfo.InvariantCulture, $"{mass_kg:0.#} kg");
+
+    private static string Millimetres(double length_m) => string.Create(CultureInfo.InvariantCulture, $"{length_m * 1000:0.#} mm");
+}

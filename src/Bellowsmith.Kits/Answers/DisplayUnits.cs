@@ -62,13 +62,14 @@ public sealed class DisplayUnits
         (Dimension.Mass, "lb"), (Dimension.GaugePressure, "psi"), (Dimension.AbsolutePressure, "psi"), (Dimension.Stress, "psi"),
         (Dimension.Rate, "lbf/in"), (Dimension.Frequency, "Hz"));
 
-    /// <summary>Metric, but every dimension in the unit first written for it.</summary>
+    /// <summary>Every dimension in the unit first written for it, else metric; areas follow the lengths.</summary>
     public static DisplayUnits Written(IReadOnlyDictionary<Dimension, string> written)
     {
         DisplayUnits units = new();
         foreach ((Dimension dimension, Unit metric) in Metric._units)
             units._units[dimension] = written.TryGetValue(dimension, out string? name) && UnitTable.Find(dimension, name) is { } unit
                 ? unit : metric;
+        units._units[Dimension.Area] = (units._units[Dimension.Length].Name is "in" or "ft" ? Imperial : Metric)._units[Dimension.Area];
         return units;
     }
 

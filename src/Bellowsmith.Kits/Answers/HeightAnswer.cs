@@ -37,23 +37,14 @@ public sealed record HeightAnswer(IReadOnlyDictionary<string, HeightAnswer.Strut
         double? SpringRateSlope_N_per_mm_per_mm);
 
     public static HeightAnswer Of(IEnumerable<InstalledHeightResult> results) =>
-        new(results.ToDictionary(r => Name(r.Case.End), Of));
-
-    internal static string Name(AxleEnd end) => end == AxleEnd.Front ? "front" : "rear";
-
-    internal static string Name(ExponentSource source) => source switch
-    {
-        ExponentSource.Document => "document",
-        ExponentSource.SealedFastRows => "sealed fast rows",
-        _ => "in-service default",
-    };
+        new(results.ToDictionary(r => Names.Of(r.Case.End), Of));
 
     private static Strut Of(InstalledHeightResult r)
     {
         StrutCase strut = r.Case;
         return new Strut(
             strut.Load, strut.SprungMass_kg, Finite(r.SpringForce_N), Finite(r.GasForce_N), Finite(strut.StrutForce_N),
-            strut.SpringRatio.At(0), strut.SpringRatio.SlopeAt(0), strut.Exponent, Name(strut.ExponentSource),
+            strut.SpringRatio.At(0), strut.SpringRatio.SlopeAt(0), strut.Exponent, Names.Of(strut.ExponentSource),
             strut.Ambient_Pa / 1e3, Milli(r.TargetSpringRate_N_per_m), [.. r.Solutions.Select(Of)], Of(r.Minimum), Of(r.Maximum),
             Of(r.Nearest), new HeightWords(r, DisplayUnits.Metric).Reason(), [.. Answers.Notes.Of(r, DisplayUnits.Metric)]);
     }

@@ -17,7 +17,7 @@ public sealed record SpringAnswer(
             r.Height_m * 1e3, r.Load_N, s?.GaugePressure_Pa * 1e-3, s?.EffectiveArea_m2 * 1e4, s?.Volume_m3 * 1e6,
             s?.Rate_N_per_m * 1e-3, s?.RateBand_N_per_m?.Low * 1e-3, s?.RateBand_N_per_m?.High * 1e-3,
             s?.RateIsothermal_N_per_m * 1e-3, s?.RateAdiabatic_N_per_m * 1e-3, s?.NaturalFrequency_Hz,
-            r.Exponent, HeightAnswer.Name(r.ExponentSource), r.Fit.Spring.LeastHeight_m * 1e3, r.Fit.Spring.GreatestHeight_m * 1e3,
+            r.Exponent, Names.Of(r.ExponentSource), r.Fit.Spring.LeastHeight_m * 1e3, r.Fit.Spring.GreatestHeight_m * 1e3,
             s is null ? new SpringWords(r, DisplayUnits.Metric).Answer() : null, [.. Answers.Notes.Of(r.Fit, DisplayUnits.Metric)]);
     }
 }

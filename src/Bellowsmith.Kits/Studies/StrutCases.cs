@@ -29,7 +29,7 @@ public static class StrutCases
             if (faults.Count > before || load is null) continue;
             AirSpringPart part = (AirSpringPart)design.Spring;
             if (!fits.TryGetValue(part.DataFile, out AirSpringFit? fit))
-                fits[part.DataFile] = fit = AirSpringFit.Of(part.Data, StandardAtmosphere.SeaLevel_Pa, part.Exponent);
+                fits[part.DataFile] = fit = AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
             StrutCase strut = Case(kit.Car, end, design, part, fit, load, ambient);
             if (need.Usable(strut)) cases.Add(strut);
         }

@@ -31,7 +31,7 @@ public static class InstalledHeightStudy
         if (recommended >= 0) solutions[recommended] = solutions[recommended] with { Recommended = true };
 
         RatePlace? minimum = Place(strut, softest), maximum = Place(strut, stiffest);
-        RatePlace? nearest = recommended >= 0 ? null : Nearest(strut, curve, least, greatest, rates);
+        RatePlace? nearest = recommended >= 0 ? null : Nearest(strut, curve, least, greatest, [softest, stiffest]);
         double reference = recommended >= 0 ? solutions[recommended].Height_m : nearest?.Height_m ?? (least + greatest) / 2;
         return new InstalledHeightResult
         {
@@ -84,13 +84,17 @@ public static class InstalledHeightStudy
         return new RatePlace(height_m, pg, rate, strut.RideFrequency_Hz(strut.WheelRate_N_per_m(rate, height_m)));
     }
 
-    private static RatePlace? Nearest(StrutCase strut, RateCurve curve, double least, double greatest, ReadOnlySpan<double> rates)
+    // Of the places and the extrema, so that a target just out of reach gets the extremum itself.
+    private static RatePlace? Nearest(
+        StrutCase strut, RateCurve curve, double least, double greatest, ReadOnlySpan<double> extrema)
     {
+        StrutSpring spring = strut.Spring();
         double best = double.NaN, miss = double.PositiveInfinity;
-        for (int k = 0; k < rates.Length; k++)
+        for (int k = 0; k < RateCurve.Places + extrema.Length; k++)
         {
-            double height = RateCurve.HeightAt(least, greatest, k), excess = Math.Abs(curve.Excess_N_per_m(height));
-            if (excess < miss && strut.Spring().GaugePressureFor_Pa(strut.SpringForce_N(height), height) <= strut.Part.MaxGaugePressure_Pa)
+            double height = k < RateCurve.Places ? RateCurve.HeightAt(least, greatest, k) : extrema[k - RateCurve.Places];
+            double excess = double.IsNaN(height) ? double.NaN : Math.Abs(curve.Excess_N_per_m(height));
+            if (excess < miss && spring.GaugePressureFor_Pa(strut.SpringForce_N(height), height) <= strut.Part.MaxGaugePressure_Pa)
                 (best, miss) = (height, excess);
         }
 

@@ -25,7 +25,7 @@ public static class SpringPointStudy
 {
     public static SpringPointResult Answer(AirSpringPart part, double height_m, double load_N, double ambient_Pa)
     {
-        AirSpringFit fit = AirSpringFit.Of(part.Data, StandardAtmosphere.SeaLevel_Pa, part.Exponent);
+        AirSpringFit fit = AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
         (double exponent, ExponentSource source) = StrutCases.Exponent(part, fit);
         return new SpringPointResult
         {

@@ -12,12 +12,24 @@ public static class Commands
         return Root().Parse(args).Invoke();
     }
 
-    internal static RootCommand Root() => new(
-        "Bellowsmith computes air-suspension struts for lowered road cars: from a measured spring to the height it is installed at.")
+    internal static RootCommand Root()
     {
-        HeightCommand.Create(),
-        TravelCommand.Create(),
-        SpringCommand.Create(),
-        CompletionCommand.Create(),
-    };
+        RootCommand root = new(
+            "Bellowsmith computes air-suspension struts for lowered road cars: from a measured spring to the height it is installed at.")
+        {
+            HeightCommand.Create(),
+            TravelCommand.Create(),
+            SpringCommand.Create(),
+            CompletionCommand.Create(),
+        };
+        WorkedExamples.AddTo(root, new Dictionary<string, string>
+        {
+            [root.Name] = HeightCommand.Example,
+            ["height"] = HeightCommand.Example,
+            ["travel"] = TravelCommand.Example,
+            ["spring"] = SpringCommand.Example,
+            ["completion"] = CompletionCommand.Example,
+        });
+        return root;
+    }
 }

@@ -31,15 +31,14 @@ internal static class CompletionCommand
         complete -c bellowsmith -a '(bellowsmith "[suggest:"(string length (commandline -cp))"]" (commandline -cp) 2>/dev/null)'
         """;
 
+    public const string Example =
+        """
+        source <(./bellowsmith completion bash)
+        """;
+
     public static Command Create()
     {
-        Command command = new("completion",
-            """
-            Prints the script that completes commands and options in your shell.
-
-            Example:
-              source <(./bellowsmith completion bash)
-            """);
+        Command command = new("completion", "Prints the script that completes commands and options in your shell.");
         Argument<string> shell = new("SHELL") { Description = "bash, zsh or fish" };
         shell.AcceptOnlyFromAmong("bash", "zsh", "fish");
         command.Add(shell);

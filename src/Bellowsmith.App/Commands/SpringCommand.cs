@@ -11,17 +11,16 @@ namespace Bellowsmith.App.Commands;
 
 internal static class SpringCommand
 {
+    public const string Example =
+        """
+        bellowsmith spring examples/fenwright/springs/single-152.json --at "70 mm" --load "3300 N"
+        answers with the gauge pressure that carries the load there and the rate with the valve shut.
+        """;
+
     public static Command Create()
     {
-        Command command = new("spring",
-            """
-            What does this spring do at one height under one load? Gauge pressure, effective area, volume, rates and natural frequency of the bare spring.
-
-            Example:
-              bellowsmith spring examples/fenwright/springs/single-152.json --at "70 mm" --load "3300 N"
-              answers with the gauge pressure that carries the load there and the rate with the valve shut.
-            """);
-        Argument<string> spring = new("SPRING.json") { Description = "An air-spring document." };
+        Command command = new("spring", "What does this spring do at one height under one load? Gauge pressure, effective area, volume, rates and natural frequency of the bare spring.");
+        Argument<string> spring = DocumentArgument.Create("SPRING.json", "An air-spring document.");
         Option<Quantity?> at = QuantityOption.Create("--at", "Spring height", "70 mm", Dimension.Length);
         Option<Quantity?> load = QuantityOption.Create("--load", "Force the spring carries", "3300 N", Dimension.Force);
         (at.Required, load.Required) = (true, true);

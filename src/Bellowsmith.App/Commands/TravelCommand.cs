@@ -11,17 +11,16 @@ namespace Bellowsmith.App.Commands;
 
 internal static class TravelCommand
 {
+    public const string Example =
+        """
+        bellowsmith travel examples/fenwright/kits/corvine-street.json
+        answers for each strut with heights, gaps and gauge pressures, then rule by rule.
+        """;
+
     public static Command Create()
     {
-        Command command = new("travel",
-            """
-            How far can it move, and what stops it first? Drive, full bump, full droop, aired out and lifted; the rules it keeps or misses, and the smallest change that mends each.
-
-            Example:
-              bellowsmith travel examples/fenwright/kits/corvine-street.json
-              answers for each strut with heights, gaps and gauge pressures, then rule by rule.
-            """);
-        Argument<string> kit = new("KIT.json") { Description = "A kit document." };
+        Command command = new("travel", "How far can it move, and what stops it first? Drive, full bump, full droop, aired out and lifted; the rules it keeps or misses, and the smallest change that mends each.");
+        Argument<string> kit = DocumentArgument.Create("KIT.json", "A kit document.");
         command.Add(kit);
         StudyOptions options = new(command, withLoadCase: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>

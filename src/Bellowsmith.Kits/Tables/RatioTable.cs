@@ -45,8 +45,11 @@ public sealed record RatioTable(IReadOnlyList<double> WheelTravel_m, IReadOnlyLi
 
     private static void CheckRows(Table table, List<double> wheel, ICollection<Fault> faults)
     {
+        var different = wheel.Distinct().Count();
         if (wheel.Count < LeastRows)
             faults.Add(new(table.File, "rows", $"{wheel.Count} rows", $"at least {LeastRows} rows", "Measure more wheel travels."));
+        else if (different < LeastRows)
+            faults.Add(new(table.File, "column wheel travel", $"{different} different wheel travels", $"at least {LeastRows}", "Measure more wheel travels."));
         else if (wheel[0] > 0 || wheel[^1] < 0)
             faults.Add(new(table.File, "column wheel travel", "all wheel travels on one side of 0", "wheel travels on both sides of 0, or 0 itself",
                 "Count wheel travel from drive height, bump +."));

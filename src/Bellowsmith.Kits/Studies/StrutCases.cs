@@ -16,7 +16,7 @@ public static class StrutCases
     {
         List<Fault> faults = [];
         List<StrutCase> cases = [];
-        Dictionary<(string, double?), AirSpringFit> fits = [];
+        Dictionary<(string, double?, double), AirSpringFit> fits = [];
         double ambient = conditions.Ambient_Pa ?? kit.Ambient_Pa
             ?? StandardAtmosphere.AbsolutePressure_Pa(kit.Altitude_m ?? 0);
         foreach ((AxleEnd end, StrutDesign design) in kit.Struts())
@@ -28,8 +28,9 @@ public static class StrutCases
             LoadCase? load = need.LoadCase(conditions.Load);
             if (faults.Count > before || load is null) continue;
             AirSpringPart part = (AirSpringPart)design.Spring;
-            if (!fits.TryGetValue((part.DataFile, part.Exponent), out AirSpringFit? fit))
-                fits[(part.DataFile, part.Exponent)] = fit = AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
+            var measured = (part.DataFile, part.Exponent, part.TestAmbient_Pa);
+            if (!fits.TryGetValue(measured, out AirSpringFit? fit))
+                fits[measured] = fit = AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
             StrutCase strut = Case(kit.Car, end, design, part, fit, load, ambient);
             if (need.Usable(strut)) cases.Add(strut);
         }

@@ -71,7 +71,7 @@ public sealed record HeightSolution
     public bool Recommended { get; init; }
 }
 
-/// <summary>Room around a height, strut travel in m; null where the damper is not known.</summary>
+/// <summary>Room around a height as travel of the spring, m; null where damper or thread is not known.</summary>
 /// <param name="DownToSpring_m">Down to the spring's least height.</param>
 /// <param name="UpToSpring_m">Up to the spring's greatest height.</param>
 /// <param name="DownToStop_m">Down to first contact of the bump stop, or to the closed damper where there is none.</param>

@@ -35,8 +35,8 @@ public static class Notes
             yield return new("gauge pressure", "Only one level of gauge pressure was tested: the area is taken as the same at every other, and dV/dh = Ae as of a wall that does not stretch.");
         else if (fit.Spring.DependsOnGaugePressure && !fit.StretchMeasured)
             yield return new("volume", "How far the wall stretches at constant height was not measured; the least that fits the area's dependence on gauge pressure is assumed.");
-        if (fit.RegulatedRows > 0 && fit.Friction_N(fit.Spring.LeastHeight_m, fit.GreatestGaugePressure_Pa) is null)
-            yield return new("direction", "Only one direction was swept: the curve carries the wall's friction to one side.");
+        if (fit.RegulatedRows > 0)
+            yield return Direction(fit, units);
         foreach (SetAsideRow row in fit.SetAside)
             yield return new("set aside", Text($"Row {row.Line} lies {units.Change(Dimension.Force, row.Miss_N, 0)} off its sweep, {Math.Abs(row.Deviations):0} times the scatter: kept out of the curve. Look at it."));
         if (fit.Exponent is { } n)
@@ -47,12 +47,21 @@ public static class Notes
             yield return new("small strokes", Text($"At ±{s.Amplitude_m * 1000:0.##} mm about {units.Text(Dimension.Length, s.Height_m)} the spring is {s.Ratio:0.00} times as stiff as its curve says: {units.Text(Dimension.Rate, s.MeasuredRate_N_per_m)}."));
     }
 
+    private static Note Direction(AirSpringFit fit, DisplayUnits units)
+    {
+        double height = (fit.Spring.LeastHeight_m + fit.Spring.GreatestHeight_m) / 2;
+        double gauge = (fit.LeastGaugePressure_Pa + fit.GreatestGaugePressure_Pa) / 2;
+        return new("direction", fit.Friction_N(height, gauge) is { } friction
+            ? $"Compressing and extending lie {units.Text(Dimension.Force, friction)} to either side of the curve at {units.Text(Dimension.Length, height)}."
+            : "Only one direction was swept, or the rows do not say which: the curve carries the wall's friction to one side.");
+    }
+
     /// <summary>Of an installed-height answer: the spring's notes and the strut's.</summary>
     public static IEnumerable<Note> Of(InstalledHeightResult result, DisplayUnits units)
     {
         StrutCase strut = result.Case;
         foreach (Note note in LeftOut(strut)) yield return note;
-        if (result.Recommended is { WithinTestedPressure: false } s)
+        if (result.Recommended is { WithinTestedPressure: false } s && strut.Fit.PressureLevels > 1)
             yield return new("gauge pressure", Text($"{units.Text(Dimension.GaugePressure, s.GaugePressure_Pa)} lies outside the gauge pressures that were tested ({units.Number(Dimension.GaugePressure, strut.Fit.LeastGaugePressure_Pa)} to {units.Text(Dimension.GaugePressure, strut.Fit.GreatestGaugePressure_Pa)})."));
         if (strut.Design.Damper is TelescopicDamperPart { GasGaugePressure_Pa: null or 0 })
             yield return new("gas force", "The damper's gas is not given and taken as none; leaving it out has moved an answer by about 9 %.");

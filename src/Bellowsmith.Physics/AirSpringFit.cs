@@ -13,7 +13,7 @@ public sealed class AirSpringFit
     // Two standard errors: the jackknife by sweep is itself a little wide for few sweeps, which stands in for Student's t.
     private const double StandardErrors = 2;
     private const int LeastSweeps = 4;
-    private const double FarOut = 5, NoScatter = 2e-6, MostSetAside = 0.05;
+    private const double FarOutBy = 5, NoScatter = 2e-6, MostSetAside = 0.05;
 
     private readonly AreaModel? _area;
     private AirSpring[] _withoutOneSweep = [], _smoothing = [];
@@ -89,14 +89,17 @@ public sealed class AirSpringFit
         (int[] of, int named) = Sweeps.Number(all);
         (bool enough, int sweeps) = (named >= LeastSweeps, named);
         if (!enough) (of, sweeps) = Sweeps.Blocks(of, named);
-        AreaModel area = new(all, of, sweeps, enough);
-        area.Regression.Solve();
-        List<SetAsideRow> aside = FindFarOut(all, of, area, out int[] kept);
-        if (aside.Count > 0)
+        AreaModel area = Fitted(all, of, sweeps, enough, []);
+        List<SetAsideRow> aside = [];
+        if (FarOut(all, of, area, 4 * MostSetAside) is { Count: > 0 } suspects)
         {
-            (all, of) = (kept.Select(i => all[i]).ToArray(), kept.Select(i => of[i]).ToArray());
-            area = new AreaModel(all, of, sweeps, enough);
-            area.Regression.Solve();
+            // A wild reading drags the curve off its neighbours: those that lie well on the curve of the rest come back.
+            area = Fitted(all, of, sweeps, enough, suspects);
+            Dictionary<int, SetAsideRow> far = FarOut(all, of, area, 1).Where(f => suspects.ContainsKey(f.Key)).ToDictionary();
+            if (far.Count > MostSetAside * all.Length) far.Clear();
+            area = Fitted(all, of, sweeps, enough, far);
+            aside = [.. far.Values];
+            (all, of) = (Kept(all, far), Kept(of, far));
         }
 
         double n = exponent ?? SealedAir.InServiceExponent;
@@ -179,17 +182,27 @@ public sealed class AirSpringFit
         return [.. springs];
     }
 
-    private static List<SetAsideRow> FindFarOut(SpringRow[] rows, int[] sweepOf, AreaModel area, out int[] kept)
+    private static AreaModel Fitted(SpringRow[] rows, int[] sweepOf, int sweeps, bool ownEffects, Dictionary<int, SetAsideRow> without)
+    {
+        AreaModel area = new(Kept(rows, without), Kept(sweepOf, without), sweeps, ownEffects);
+        area.Regression.Solve();
+        return area;
+    }
+
+    private static T[] Kept<T>(T[] rows, Dictionary<int, SetAsideRow> without) =>
+        without.Count == 0 ? rows : [.. rows.Where((_, i) => !without.ContainsKey(i))];
+
+    // By place among the rows; none where they are more than a share, for then the curve is wrong, not the readings.
+    private static Dictionary<int, SetAsideRow> FarOut(SpringRow[] rows, int[] sweepOf, AreaModel area, double mostShare)
     {
         double[] miss = rows.Select((r, i) => r.Force_N - area.Predict_N(r, sweepOf[i])).ToArray();
         double deviation = 1.4826 * Median(miss.Select(Math.Abs));
         double least = 1e-3 * rows.Average(r => Math.Abs(r.Force_N));
-        int[] far = Enumerable.Range(0, rows.Length)
-            .Where(i => Math.Abs(miss[i]) > Math.Max(FarOut * deviation, least)).ToArray();
-        if (far.Length > MostSetAside * rows.Length) far = [];
-        kept = Enumerable.Range(0, rows.Length).Except(far).ToArray();
-        return far.Select(i => new SetAsideRow(
-            rows[i].Line, rows[i].Height_m, rows[i].GaugePressure_Pa, miss[i], miss[i] / Math.Max(deviation, 1e-9))).ToList();
+        Dictionary<int, SetAsideRow> far = [];
+        for (int i = 0; i < rows.Length; i++)
+            if (Math.Abs(miss[i]) > Math.Max(FarOutBy * deviation, least))
+                far[i] = new(rows[i].Line, rows[i].Height_m, rows[i].GaugePressure_Pa, miss[i], miss[i] / Math.Max(deviation, 1e-9));
+        return far.Count > mostShare * rows.Length ? [] : far;
     }
 
     // Volumes may stand in rows outside the curve (sealed, at rest); those sweeps are numbered after the curve's own.

@@ -15,7 +15,7 @@ internal sealed class BenchKit : IDisposable
             {
               "bellowsmith": "kit/1", "name": "Bench kit", "car": "car.json",
               "struts": { "front": {
-                "spring": "springs/double.json", "damper": "dampers/front.json", "target": { "rideFrequency": "1.9 Hz" },
+                "spring": "springs/double.json", "damper": "dampers/front.json", "target": { "rideFrequency": "2.4 Hz" },
                 "strutLengthAtDrive": "395 mm", "upperStack": "45 mm", "lowerStack": "230 mm", "springToDamper": "230 mm",
                 "thread": { "pitch": "2 mm", "least": "5 mm", "greatest": "60 mm", "exposedAtStop": "5 mm" },
                 "sealAreaInAir": "1.54 cm2", "displacedVolume": "95 cm3", "lineVolume": "40 cm3"

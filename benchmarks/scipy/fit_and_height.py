@@ -238,9 +238,9 @@ def median_ms(work, repeats):
 def blas():
     """The linear algebra that is really loaded."""
     try:
-        loaded = {line.split("/")[-1].strip() for line in open("/proc/self/maps", encoding="utf-8") if "blas" in line}
-        return next((name for name in sorted(loaded) if "openblas" in name), sorted(loaded)[0])
-    except (OSError, IndexError):
+        loaded = {line.split("/")[-1].strip() for line in open("/proc/self/maps", encoding="utf-8")}
+        return min((name for name in loaded if "blas" in name and name.startswith("lib")), key=lambda n: "openblas" not in n)
+    except (OSError, ValueError):
         return "unknown BLAS"
 
 

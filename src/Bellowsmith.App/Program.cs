@@ -1,1 +1,3 @@
-Console.WriteLine("0.1.0");
+using Bellowsmith.App.Commands;
+
+return Commands.Run(args);

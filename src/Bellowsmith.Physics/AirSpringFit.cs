@@ -76,8 +76,10 @@ public sealed class AirSpringFit
         if (regulated.Select(r => Math.Round(r.Height_m, 5)).Distinct().Count() < 4) return "regulated rows at 4 heights or more";
         double least = regulated.Min(r => r.Height_m), greatest = regulated.Max(r => r.Height_m);
         bool volume = rows.Any(r => r.Volume_m3 is not null && r.Height_m >= least && r.Height_m <= greatest);
-        bool shut = rows.Count(r => r.Mode != AirMode.Regulated && r.Height_m >= least && r.Height_m <= greatest) >= 4;
-        return volume || shut ? null : "a volume at one height at least, or a sealed slow sweep from which it follows";
+        return volume || SealedSweeps.Any(rows, AirMode.SealedSlow, least, greatest)
+            || SealedSweeps.Any(rows, AirMode.SealedFast, least, greatest)
+            ? null
+            : "a volume at one height at least, or a sealed slow sweep of four rows or more from which it follows";
     }
 
     private static AirSpringFit Of(MeasuredSpring data, double ambient_Pa, double? exponent)
@@ -114,7 +116,10 @@ public sealed class AirSpringFit
                 : volume.HasRows ? VolumeSource.MeasuredAnchor : VolumeSource.SealedSweeps,
             StretchMeasured = volume.ShowsStretch,
             SetAside = aside,
-            Exponent = SealedSweeps.Exponent(data.Rows, spring, ambient_Pa),
+            // Without either, the volume rests on an assumed exponent, which the fast sweeps would only repeat.
+            Exponent = volume.HasRows || SealedSweeps.Any(data.Rows, AirMode.SealedSlow, spring.LeastHeight_m, spring.GreatestHeight_m)
+                ? SealedSweeps.Exponent(data.Rows, spring, ambient_Pa)
+                : null,
             Sealed = SealedSweeps.Check(data.Rows, spring),
             SmallStrokes = [.. Fitting.SmallStrokes.Of(data.Rows, spring, ambient_Pa, n)],
             _withoutOneSweep = scatter ? WithoutEachSweep(area, volume) : [],

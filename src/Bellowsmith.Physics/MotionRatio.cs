@@ -28,11 +28,11 @@ public sealed class MotionRatio
     /// From a measured table of wheel travel and strut travel, m, any order, with wheel travel 0 inside. A cubic smoothing
     /// spline whose smoothness comes from the rows by restricted maximum likelihood; its slope is i, its curvature di/dzw.
     /// </summary>
-    /// <exception cref="ArgumentException">Fewer than four rows, or wheel travel 0 outside them.</exception>
+    /// <exception cref="ArgumentException">Fewer than four different wheel travels, or 0 outside them.</exception>
     public static MotionRatio FromTable(ReadOnlySpan<double> wheelTravel_m, ReadOnlySpan<double> strutTravel_m)
     {
-        if (wheelTravel_m.Length < LeastRows || wheelTravel_m.Length != strutTravel_m.Length)
-            throw new ArgumentException("A ratio table needs four rows or more.", nameof(wheelTravel_m));
+        if (wheelTravel_m.ToArray().Distinct().Count() < LeastRows || wheelTravel_m.Length != strutTravel_m.Length)
+            throw new ArgumentException("A ratio table needs four different wheel travels or more.", nameof(wheelTravel_m));
         (double least, double greatest) = (double.MaxValue, double.MinValue);
         foreach (double z in wheelTravel_m) (least, greatest) = (Math.Min(least, z), Math.Max(greatest, z));
         if (!(least <= 0 && greatest >= 0)) throw new ArgumentException("Wheel travel 0 lies outside the table.", nameof(wheelTravel_m));

@@ -13,9 +13,17 @@ public static class DamperReader
         if (damper.Optional("coefficient") is { } coefficient) return new LinearDamperPart(coefficient);
         if (damper.Optional("shortest") >= damper.Optional("longest"))
             damper.Member("shortest")!.Report("less than longest", "Write the shortest and the longest length between outer faces.");
+        CheckGasVolume(damper);
         return new TelescopicDamperPart(
             damper.Text("name"), damper.Needed("rodDiameter"), damper.Needed("shortest"), damper.Needed("longest"),
             damper.Optional("gasGaugePressure"), damper.Optional("gasVolume"), Stop(damper.Member("bumpStop")), damper.FileAt("dyno"));
+    }
+
+    private static void CheckGasVolume(Place damper)
+    {
+        double? stroke = damper.Optional("longest") - damper.Optional("shortest"), rod = damper.Optional("rodDiameter");
+        if (damper.Optional("gasVolume") <= Math.PI / 4 * rod * rod * stroke)
+            damper.Member("gasVolume")!.Report("more than the rod takes up over the whole stroke", "Give the gas volume at the longest length.");
     }
 
     private static BumpStopPart? Stop(Place? stop)

@@ -43,11 +43,13 @@ internal sealed class DocumentKind
     /// <summary>Checks a part that stands inside another document; of a different kind only that is said.</summary>
     public void CheckInline(Place place)
     {
-        if (place.Member(HeaderKey) is { Node: { Kind: NodeKind.Text } header } && header.Text != Header)
-            new HeaderShape(Header).Check(place.Member(HeaderKey)!);
-        else
-            _shape.Check(place);
+        if (IsOther(place)) place.Member(HeaderKey)!.Report($"\"{Header}\"", $"Give a document of kind {Header} here.");
+        else _shape.Check(place);
     }
+
+    /// <summary>Whether the object says that it is of another kind.</summary>
+    public bool IsOther(Place place) =>
+        place.Member(HeaderKey) is { Node: { Kind: NodeKind.Text } header } && header.Text != Header;
 
     /// <summary>The JSON Schema (draft 2020-12) of a file of this kind; <c>$defs/part</c> is the part inline.</summary>
     public string SchemaText()

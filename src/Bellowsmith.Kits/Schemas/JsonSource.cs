@@ -36,8 +36,9 @@ public sealed class JsonSource
         }
         catch (JsonException exception)
         {
-            var where = $"line {exception.LineNumber + 1}, column {exception.BytePositionInLine + 1}";
-            faults.Add(new(file, where, "text that is not JSON", "JSON with // comments and trailing commas", Sentence(exception.Message)));
+            var (line, column) = ((int)(exception.LineNumber ?? 0), (int)(exception.BytePositionInLine ?? 0));
+            faults.Add(new(file, $"line {line + 1}, column {column + 1}", Rest(bytes.AsSpan(start), line, column),
+                "JSON with // comments and trailing commas", "Check the commas, quotes and brackets just before it."));
         }
         catch (InvalidOperationException)
         {
@@ -68,13 +69,13 @@ public sealed class JsonSource
     {
         if (path.Length == 0) return node;
         for (var i = 0; i < node.Items.Count; i++)
-            if (Rest(path, $"[{i}]") is { } rest && Find(node.Items[i], rest) is { } found) return found;
+            if (Below(path, $"[{i}]") is { } rest && Find(node.Items[i], rest) is { } found) return found;
         foreach (var member in node.Members)
-            if (Rest(path, member.Name) is { } rest && Find(member.Value, rest) is { } found) return found;
+            if (Below(path, member.Name) is { } rest && Find(member.Value, rest) is { } found) return found;
         return null;
     }
 
-    private static string? Rest(string path, string step)
+    private static string? Below(string path, string step)
     {
         if (!path.StartsWith(step, StringComparison.Ordinal)) return null;
         var rest = path[step.Length..];
@@ -109,9 +110,13 @@ public sealed class JsonSource
         _ => NodeKind.Other,
     };
 
-    private static string Sentence(string message)
+    /// <summary>What stands from a column (in bytes, from 0) to the end of its line.</summary>
+    private static string Rest(ReadOnlySpan<byte> text, int line, int column)
     {
-        var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return end < 0 ? "Check commas, quotes and brackets there." : message[..end];
+        for (; line > 0; line--) text = text[(text.IndexOf((byte)'\n') + 1)..];
+        text = text[Math.Min(column, text.Length)..];
+        var end = text.IndexOfAny((byte)'\n', (byte)'\r');
+        var rest = Encoding.UTF8.GetString(end < 0 ? text : text[..end]).Trim();
+        return rest.Length == 0 ? "the end of the line" : rest.Length <= LongestExcerpt ? rest : rest[..LongestExcerpt] + "…";
     }
 }

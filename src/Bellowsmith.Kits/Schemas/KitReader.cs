@@ -39,11 +39,11 @@ public static class KitReader
 
     private static void CheckAgainst(Car car, Place strut, AxleEnd end)
     {
-        if (car.At(end) is null)
+        if (car.At(end) is null && Axles(car).Any())
             strut.ReportKey($"a strut on an axle of the car; it has {string.Join(" and ", Axles(car))}",
                 "Describe that axle in the car, or take the strut out.");
         var cases = string.Join(", ", car.Loads.Select(load => load.Name));
-        if (strut.Member("load") is { Node.Kind: NodeKind.Text } load && car.Loads.All(known => known.Name != load.Node.Text))
+        if (strut.Member("load") is { Node.Kind: NodeKind.Text } load && cases.Length > 0 && car.Loads.All(known => known.Name != load.Node.Text))
             load.Report($"a load case of the car: {cases}", "Write one of the car's load cases, or add this one to the car.");
     }
 

@@ -42,8 +42,8 @@ internal sealed class Place(Reading reading, JsonSource source, Node node, strin
     /// <summary>A part's checked object, inline or from its file; null where there is none.</summary>
     public Place? Part(string key, DocumentKind kind) => Member(key) switch
     {
-        { Node.Kind: NodeKind.Map } inline => inline,
-        { Node.Kind: NodeKind.Text } named => reading.Open(named.FullPath, kind, named),
+        { Node.Kind: NodeKind.Map } inline => kind.IsOther(inline) ? null : inline,
+        { Node: { Kind: NodeKind.Text, Text: not "" } } named => reading.Open(named.FullPath, kind, named),
         _ => null,
     };
 

@@ -63,7 +63,7 @@ internal sealed class Reading
         if (Bytes(full, namedAt) is not { } bytes || JsonSource.Parse(bytes, full, _faults) is not { } source) return null;
         var root = new Place(this, source, source.Root, "", "");
         kind.CheckFile(root);
-        return root;
+        return kind.IsOther(root) ? null : root;
     }
 
     private byte[]? Bytes(string full, Place? namedAt)

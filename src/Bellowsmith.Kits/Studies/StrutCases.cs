@@ -16,7 +16,7 @@ public static class StrutCases
     {
         List<Fault> faults = [];
         List<StrutCase> cases = [];
-        Dictionary<string, AirSpringFit> fits = [];
+        Dictionary<(string, double?, double), AirSpringFit> fits = [];
         double ambient = conditions.Ambient_Pa ?? kit.Ambient_Pa
             ?? StandardAtmosphere.AbsolutePressure_Pa(kit.Altitude_m ?? 0);
         foreach ((AxleEnd end, StrutDesign design) in kit.Struts())
@@ -28,8 +28,9 @@ public static class StrutCases
             LoadCase? load = need.LoadCase(conditions.Load);
             if (faults.Count > before || load is null) continue;
             AirSpringPart part = (AirSpringPart)design.Spring;
-            if (!fits.TryGetValue(part.DataFile, out AirSpringFit? fit))
-                fits[part.DataFile] = fit = AirSpringFit.Of(part.Data, StandardAtmosphere.SeaLevel_Pa, part.Exponent);
+            var measured = (part.DataFile, part.Exponent, part.TestAmbient_Pa);
+            if (!fits.TryGetValue(measured, out AirSpringFit? fit))
+                fits[measured] = fit = AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
             StrutCase strut = Case(kit.Car, end, design, part, fit, load, ambient);
             if (need.Usable(strut)) cases.Add(strut);
         }
@@ -37,14 +38,18 @@ public static class StrutCases
         return faults.Count == 0 ? cases : throw new FaultsException(faults);
     }
 
+    /// <summary>The document's exponent, else the one fast sealed sweeps show, else the in-service default.</summary>
+    internal static (double Value, ExponentSource Source) Exponent(AirSpringPart part, AirSpringFit fit) =>
+        part.Exponent is { } given ? (given, ExponentSource.Document)
+        : fit.Exponent is { } fitted ? (fitted.Value, ExponentSource.SealedFastRows)
+        : (SealedAir.InServiceExponent, ExponentSource.InServiceDefault);
+
     private static StrutCase Case(
         Car car, AxleEnd end, StrutDesign design, AirSpringPart part, AirSpringFit fit, LoadCase load, double ambient_Pa)
     {
         Axle axle = car.At(end)!;
         (double left, double right) = load.At(end);
-        (double exponent, ExponentSource source) = part.Exponent is { } given ? (given, ExponentSource.Document)
-            : fit.Exponent is { } fitted ? (fitted.Value, ExponentSource.SealedFastRows)
-            : (SealedAir.InServiceExponent, ExponentSource.InServiceDefault);
+        (double exponent, ExponentSource source) = Exponent(part, fit);
         return new StrutCase
         {
             End = end,
@@ -116,6 +121,9 @@ public sealed class StrutNeeds(Kit kit, AxleEnd end, StrutDesign design, List<Fa
             Add("spring", $"data from {Millimetres(strut.Fit.Spring.LeastHeight_m)} to {Millimetres(strut.Fit.Spring.GreatestHeight_m)}",
                 $"heights within {Millimetres(strut.Part.LeastHeight_m)} to {Millimetres(strut.Part.GreatestHeight_m)}",
                 "The spring was not measured anywhere in its height range; check both.");
+        else if (design.DriveHeight_m is { } drive && (drive < strut.LeastHeight_m || drive > strut.GreatestHeight_m))
+            Add("driveHeight", Millimetres(drive), $"{Millimetres(strut.LeastHeight_m)} to {Millimetres(strut.GreatestHeight_m)}",
+                "Choose a height within the spring's range and its data.");
         return faults.Count == before;
     }
 

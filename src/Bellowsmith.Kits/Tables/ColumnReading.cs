@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.Kits.Tables;
@@ -8,7 +7,7 @@ namespace Bellowsmith.Kits.Tables;
 /// Reads a table's cells by a list of column rules. Every cell that cannot stand is a fault; a needed number that is
 /// missing or faulty reads as NaN, so that reading goes on and all faults come out together.
 /// </summary>
-public sealed partial class ColumnReading
+public sealed class ColumnReading
 {
     private readonly Table _table;
     private readonly ICollection<Fault> _faults;
@@ -75,7 +74,7 @@ public sealed partial class ColumnReading
     {
         if (Text(row, name) is not { } text) return null;
         foreach (var (word, value) in choices)
-            if (string.Equals(word, Blanks().Replace(text, " "), StringComparison.OrdinalIgnoreCase)) return value;
+            if (string.Equals(word, SingleBlanks(text), StringComparison.OrdinalIgnoreCase)) return value;
         var words = new List<string>();
         foreach (var (word, _) in choices) words.Add(word);
         Report(row, name, text, string.Join(" | ", words), $"Write {Nearest.To(text, words)}, or leave the cell empty.");
@@ -138,7 +137,7 @@ public sealed partial class ColumnReading
     private void Note(Row row, Column column, string text, char? mark)
     {
         if (mark == ',') _comma ??= (row, column, text);
-        if (mark == ',') _onlyGroupsOfThree &= GroupOfThree().IsMatch(text);
+        if (mark == ',') _onlyGroupsOfThree &= IsGroupOfThree(text);
         if (mark == '.') _point ??= (row, column, text);
     }
 
@@ -156,9 +155,8 @@ public sealed partial class ColumnReading
         ? "Write the number alone; the unit stands in the header."
         : "Write one decimal mark, comma or point, and no thousands separator.";
 
-    [GeneratedRegex(@"^[+-]?\d{1,3},\d{3}$")]
-    private static partial Regex GroupOfThree();
+    private static bool IsGroupOfThree(string text) =>
+        text.Length - text.IndexOf(',', StringComparison.Ordinal) == 4 && text.TrimStart('+', '-').Length is >= 5 and <= 7;
 
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex Blanks();
+    private static string SingleBlanks(string text) => string.Join(' ', text.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries));
 }

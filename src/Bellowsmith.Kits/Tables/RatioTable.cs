@@ -8,7 +8,7 @@ namespace Bellowsmith.Kits.Tables;
 /// </summary>
 public sealed record RatioTable(IReadOnlyList<double> WheelTravel_m, IReadOnlyList<double> StrutTravel_m)
 {
-    private const int LeastRows = 4;
+    private const int LeastTravels = 4;
 
     private static readonly ColumnRule
         _wheel = ColumnRule.Of("wheel travel", Dimension.Length, "-500 mm", "500 mm"),
@@ -45,8 +45,9 @@ public sealed record RatioTable(IReadOnlyList<double> WheelTravel_m, IReadOnlyLi
 
     private static void CheckRows(Table table, List<double> wheel, ICollection<Fault> faults)
     {
-        if (wheel.Count < LeastRows)
-            faults.Add(new(table.File, "rows", $"{wheel.Count} rows", $"at least {LeastRows} rows", "Measure more wheel travels."));
+        var distinct = wheel.Distinct().Count();
+        if (distinct < LeastTravels)
+            faults.Add(new(table.File, "rows", $"{distinct} wheel travels", $"at least {LeastTravels} wheel travels", "Measure more wheel travels."));
         else if (wheel[0] > 0 || wheel[^1] < 0)
             faults.Add(new(table.File, "column wheel travel", "all wheel travels on one side of 0", "wheel travels on both sides of 0, or 0 itself",
                 "Count wheel travel from drive height, bump +."));

@@ -5,7 +5,8 @@ namespace Bellowsmith.Physics.Fitting;
 /// <summary>
 /// The regression behind Ae(h, pg). A regulated reading is F = pg·[A₀(h) + q·A₁(h) + q²·A₂(h)] ± friction(h, pg) + its
 /// sweep's own offset, tilt and bow + noise. A₁ stands where two levels of gauge pressure were tested, A₂ (a straight line,
-/// shrunk towards none) where four were; friction where both directions were.
+/// shrunk towards none) where four were; friction where a level was taken in both directions, its growth with gauge
+/// pressure where two were.
 /// </summary>
 internal sealed class AreaModel
 {
@@ -17,12 +18,17 @@ internal sealed class AreaModel
     private readonly double _centre, _scale;
     private readonly int _pressureStart, _squareStart, _frictionStart, _columns;
 
+    // A level of gauge pressure tells the curve's shape, and a direction its friction, over so many heights.
+    private const int HeightsForShape = 3;
+
     public AreaModel(IReadOnlyList<SpringRow> rows, int[] sweepOf, int sweeps, bool ownEffects)
     {
         double least = rows.Min(r => r.Height_m), greatest = rows.Max(r => r.Height_m);
         int distinct = rows.Select(r => Math.Round(r.Height_m, 5)).Distinct().Count();
-        int levels = Sweeps.Levels(rows).Max() + 1;
-        bool bothWays = rows.Select(r => r.Direction).Distinct().Count(d => d is not null) == 2;
+        int[] levelOf = Sweeps.Levels(rows);
+        int levels = Reaching(Enumerable.Range(0, rows.Count).GroupBy(i => levelOf[i])).Count();
+        int bothWays = Reaching(Enumerable.Range(0, rows.Count).Where(i => rows[i].Direction is not null)
+            .GroupBy(i => (levelOf[i], rows[i].Direction))).GroupBy(key => key.Item1).Count(ways => ways.Count() == 2);
         _centre = rows.Average(r => r.GaugePressure_Pa);
         _scale = levels > 1 ? rows.Max(r => r.GaugePressure_Pa) - rows.Min(r => r.GaugePressure_Pa) : _centre;
         _area = new CubicBasis(least, greatest, Math.Clamp(distinct - 3, 1, 16));
@@ -30,7 +36,7 @@ internal sealed class AreaModel
         _pressureStart = _area.Count;
         _squareStart = _pressureStart + (levels > 1 ? _byPressure.Count : 0);
         _frictionStart = _squareStart + (levels > 3 ? 2 : 0);
-        _columns = _frictionStart + (bothWays ? 3 : 0);
+        _columns = _frictionStart + bothWays switch { 0 => 0, 1 => 2, _ => 3 };
 
         Regression = new SweepRegression(_columns, ownEffects ? OwnEffects : 0, sweeps);
         Regression.Penalise(0, _area.Count, order: 3);
@@ -42,6 +48,11 @@ internal sealed class AreaModel
             Fill(rows[i], x, z);
             Regression.Add(sweepOf[i], x, z[..(ownEffects ? OwnEffects : 0)], rows[i].Force_N / (_centre * Unit_m2));
         }
+
+        // Anything less would leave a term to chance: it could not be told from another.
+        IEnumerable<TKey> Reaching<TKey>(IEnumerable<IGrouping<TKey, int>> groups) => groups
+            .Where(g => g.Select(i => Math.Round(rows[i].Height_m, 5)).Distinct().Count() >= HeightsForShape)
+            .Select(g => g.Key);
     }
 
     public SweepRegression Regression { get; }
@@ -71,8 +82,9 @@ internal sealed class AreaModel
     public double? Friction_N(double height_m, double gaugePressure_Pa)
     {
         if (_columns == _frictionStart) return null;
-        ReadOnlySpan<double> c = Regression.Coefficients.AsSpan(_frictionStart, 3);
-        return (c[0] + c[1] * Place(height_m) + c[2] * (gaugePressure_Pa / _centre - 1)) * _centre * Unit_m2;
+        ReadOnlySpan<double> c = Regression.Coefficients.AsSpan(_frictionStart);
+        double byPressure = c.Length > 2 ? c[2] * (gaugePressure_Pa / _centre - 1) : 0;
+        return (c[0] + c[1] * Place(height_m) + byPressure) * _centre * Unit_m2;
     }
 
     /// <summary>The three area curves, m², from a set of coefficients.</summary>
@@ -98,7 +110,8 @@ internal sealed class AreaModel
         if (_columns > _frictionStart)
         {
             double sign = row.Direction switch { SweepDirection.Compressing => 1, SweepDirection.Extending => -1, _ => 0 };
-            (x[_frictionStart], x[_frictionStart + 1], x[_frictionStart + 2]) = (sign, sign * place, sign * (w - 1));
+            (x[_frictionStart], x[_frictionStart + 1]) = (sign, sign * place);
+            if (_columns > _frictionStart + 2) x[_frictionStart + 2] = sign * (w - 1);
         }
 
         (z[0], z[1], z[2]) = (1, place, place * place - 1.0 / 3);

@@ -48,6 +48,9 @@ internal sealed class VolumeModel
     {
         (SmoothCurve area, SmoothCurve? byPressure, SmoothCurve? bySquare) = model.Curves(coefficients);
         AirSpring identity = new(area, byPressure, bySquare, area.Integral(), model.Centre_Pa, model.Scale_Pa, 0, 0);
+        // Before the readings are compared: each holds at the gauge pressure it was measured at.
+        bool stretchAssumed = model.DependsOnGaugePressure && _levels < 2;
+        if (stretchAssumed) identity.AssumeLeastStretch();
         CubicBasis basis = model.Basis;
         int shape = ShowsShape ? basis.Count : 1;
         double[] departure = _anchor is null
@@ -62,7 +65,7 @@ internal sealed class VolumeModel
         AirSpring spring = new(
             area, byPressure, bySquare, volume, model.Centre_Pa, model.Scale_Pa,
             elastic && _levels > 1 ? departure[shape] : 0, elastic && _levels > 3 ? departure[shape + 1] : 0);
-        if (elastic && _levels < 2) spring.AssumeLeastStretch();
+        if (stretchAssumed) spring.AssumeLeastStretch();
         return spring;
     }
 

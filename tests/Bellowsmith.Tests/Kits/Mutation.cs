@@ -6,7 +6,7 @@ namespace Bellowsmith.Tests.Kits;
 internal static class Mutation
 {
     private static readonly Gen<Func<string, string>> _edit = Gen.Select(
-        Gen.Int[0, 5], Gen.Double[0, 1], Gen.Int[1, 12], Gen.Char["0123456789.,;\t\"[]{}:#/\\ -eEmNbar²°\n\r\uFEFF\ud800é"],
+        Gen.Int[0, 5], Gen.Double[0, 1], Gen.Int[1, 12], Gen.Char["0123456789.,;\t\"[]{}:#/\\ -eEmNbar²°\n\r\uFEFF\u2028é"],
         (kind, share, count, letter) => (Func<string, string>)(text => Edit(text, kind, (int)(share * text.Length), count, letter)));
 
     public static readonly Gen<Func<string, string>> Edits =

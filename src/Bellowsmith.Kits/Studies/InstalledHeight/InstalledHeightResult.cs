@@ -25,11 +25,13 @@ public sealed record InstalledHeightResult
     /// <summary>Where no usable solution exists: the height whose rate comes nearest within the pressure limit.</summary>
     public RatePlace? Nearest { get; init; }
 
-    /// <summary>Why one height is recommended, or why there is none.</summary>
-    public required string Reason { get; init; }
+    public required RecommendedFor RecommendedFor { get; init; }
 
     public HeightSolution? Recommended => Solutions.FirstOrDefault(s => s.Recommended);
 }
+
+/// <summary>What set the recommended height apart.</summary>
+public enum RecommendedFor { Nothing, OnlyOne, PressureLimit, MoreRoom, FlatterRate }
 
 /// <summary>A rate at a height, the load held.</summary>
 public sealed record RatePlace(double Height_m, double GaugePressure_Pa, double SpringRate_N_per_m, double RideFrequency_Hz);
@@ -69,15 +71,23 @@ public sealed record HeightSolution
     public bool Recommended { get; init; }
 }
 
-/// <summary>Room around a height, strut travel in m; null where damper or thread is not known.</summary>
+/// <summary>Room around a height as travel of the spring, m; null where damper or thread is not known.</summary>
 /// <param name="DownToSpring_m">Down to the spring's least height.</param>
 /// <param name="UpToSpring_m">Up to the spring's greatest height.</param>
 /// <param name="DownToStop_m">Down to first contact of the bump stop, or to the closed damper where there is none.</param>
 /// <param name="UpToTopOut_m">Up to the damper's full length.</param>
 /// <param name="ToDataEdge_m">To the nearer end of the measured heights.</param>
-/// <param name="Shortfall_m">Sum of what this height lacks of the travel limits, of the data and of the thread's reach.</param>
+/// <param name="BumpShortfall_m">What is missing of the bump travel the limits ask for.</param>
+/// <param name="DroopShortfall_m">What is missing of the droop travel.</param>
+/// <param name="Shortfall_m">All that this height lacks: travel both ways, distance from the data's edge, reach of the thread.</param>
 public readonly record struct HeightRoom(
-    double DownToSpring_m, double UpToSpring_m, double? DownToStop_m, double? UpToTopOut_m, double ToDataEdge_m, double Shortfall_m);
+    double DownToSpring_m, double UpToSpring_m, double? DownToStop_m, double? UpToTopOut_m, double ToDataEdge_m,
+    double BumpShortfall_m, double DroopShortfall_m, double Shortfall_m)
+{
+    public double Down_m => Math.Min(DownToSpring_m, DownToStop_m ?? double.PositiveInfinity);
+
+    public double Up_m => Math.Min(UpToSpring_m, UpToTopOut_m ?? double.PositiveInfinity);
+}
 
 /// <summary>The thread that puts the spring at a height, car height held.</summary>
 /// <param name="Exposed_m">Exposed length it takes.</param>

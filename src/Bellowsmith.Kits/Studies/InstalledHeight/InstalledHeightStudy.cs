@@ -19,19 +19,25 @@ public static class InstalledHeightStudy
     {
         RateCurve curve = new(strut, strut.Spring());
         (double least, double greatest) = (strut.LeastHeight_m, strut.GreatestHeight_m);
-        Span<double> rates = stackalloc double[RateCurve.Places];
-        for (int k = 0; k < rates.Length; k++) rates[k] = curve.Rate_N_per_m(RateCurve.HeightAt(least, greatest, k));
+        Span<double> rates = stackalloc double[RateCurve.Places], excess = stackalloc double[RateCurve.Places];
+        for (int k = 0; k < rates.Length; k++)
+        {
+            double height = RateCurve.HeightAt(least, greatest, k);
+            rates[k] = curve.Rate_N_per_m(height);
+            excess[k] = rates[k] - strut.TargetSpringRate_N_per_m(height);
+        }
+
         double softest = curve.Extremum(least, greatest, rates, +1), stiffest = curve.Extremum(least, greatest, rates, -1);
 
         List<HeightSolution> solutions = [];
-        Span<double> found = stackalloc double[RateCurve.Places + 2];
-        int count = Crossings(curve, least, greatest, rates, [softest, stiffest], found);
+        Span<double> found = stackalloc double[2 * RateCurve.Places];
+        int count = Crossings(curve, least, greatest, excess, found);
         foreach (double height in found[..count]) solutions.Add(SolutionReport.At(strut, height));
-        (int recommended, string reason) = Recommendation.Among(strut, solutions);
+        (int recommended, RecommendedFor reason) = Recommendation.Among(solutions);
         if (recommended >= 0) solutions[recommended] = solutions[recommended] with { Recommended = true };
 
         RatePlace? minimum = Place(strut, softest), maximum = Place(strut, stiffest);
-        RatePlace? nearest = recommended >= 0 ? null : Nearest(strut, curve, least, greatest, rates);
+        RatePlace? nearest = recommended >= 0 ? null : Nearest(strut, curve, least, greatest, [softest, stiffest]);
         double reference = recommended >= 0 ? solutions[recommended].Height_m : nearest?.Height_m ?? (least + greatest) / 2;
         return new InstalledHeightResult
         {
@@ -44,36 +50,40 @@ public static class InstalledHeightStudy
             Minimum = minimum,
             Maximum = maximum,
             Nearest = nearest,
-            Reason = recommended >= 0 ? reason : NoSolution.Reason(strut, solutions, minimum, maximum, reference),
+            RecommendedFor = reason,
         };
     }
 
-    // Between places whose excess differs in sign; the refined extrema stand among the places, so that two solutions close
-    // together are not stepped over.
+    // Between places whose excess differs in sign. Where it turns back before it reaches zero, the turn itself is a place
+    // too, so that two solutions close together are not stepped over.
     private static int Crossings(
-        RateCurve curve, double least, double greatest, ReadOnlySpan<double> rates, ReadOnlySpan<double> extrema, Span<double> found)
+        RateCurve curve, double least, double greatest, ReadOnlySpan<double> excess, Span<double> found)
     {
         int count = 0;
-        double previous = least, before = curve.Excess_N_per_m(least);
-        for (int k = 1; k < rates.Length; k++)
+        double previous = least, before = excess[0];
+        for (int k = 0; k < excess.Length; k++)
         {
             double here = RateCurve.HeightAt(least, greatest, k);
-            foreach (double extremum in extrema)
-                if (extremum > previous + AtDataEdge_m && extremum < here - AtDataEdge_m) Step(extremum, found);
-            Step(here, found);
+            double turn = TurnsBack(excess, k) ? curve.Turn(least, greatest, k, Math.Sign(excess[k])) : here;
+            if (turn < here - AtDataEdge_m) Step(turn, curve.Excess_N_per_m(turn), found);
+            if (k > 0) Step(here, excess[k], found);
+            if (turn > here + AtDataEdge_m) Step(turn, curve.Excess_N_per_m(turn), found);
         }
 
         if (before == 0) found[count++] = previous;
         return count;
 
-        void Step(double height, Span<double> found)
+        void Step(double height, double value, Span<double> found)
         {
-            double excess = curve.Excess_N_per_m(height);
             if (before == 0) found[count++] = previous;
-            else if (before * excess < 0) found[count++] = curve.Crossing(previous, height);
-            (previous, before) = (height, excess);
+            else if (before * value < 0) found[count++] = curve.Crossing(previous, height);
+            (previous, before) = (height, value);
         }
     }
+
+    private static bool TurnsBack(ReadOnlySpan<double> excess, int k) =>
+        !(k > 0 && excess[k] * excess[k - 1] < excess[k] * excess[k])
+        && !(k < excess.Length - 1 && excess[k] * excess[k + 1] < excess[k] * excess[k]);
 
     private static RatePlace? Place(StrutCase strut, double height_m)
     {
@@ -84,13 +94,17 @@ public static class InstalledHeightStudy
         return new RatePlace(height_m, pg, rate, strut.RideFrequency_Hz(strut.WheelRate_N_per_m(rate, height_m)));
     }
 
-    private static RatePlace? Nearest(StrutCase strut, RateCurve curve, double least, double greatest, ReadOnlySpan<double> rates)
+    // Of the places and the extrema, so that a target just out of reach gets the extremum itself.
+    private static RatePlace? Nearest(
+        StrutCase strut, RateCurve curve, double least, double greatest, ReadOnlySpan<double> extrema)
     {
+        StrutSpring spring = strut.Spring();
         double best = double.NaN, miss = double.PositiveInfinity;
-        for (int k = 0; k < rates.Length; k++)
+        for (int k = 0; k < RateCurve.Places + extrema.Length; k++)
         {
-            double height = RateCurve.HeightAt(least, greatest, k), excess = Math.Abs(curve.Excess_N_per_m(height));
-            if (excess < miss && strut.Spring().GaugePressureFor_Pa(strut.SpringForce_N(height), height) <= strut.Part.MaxGaugePressure_Pa)
+            double height = k < RateCurve.Places ? RateCurve.HeightAt(least, greatest, k) : extrema[k - RateCurve.Places];
+            double excess = double.IsNaN(height) ? double.NaN : Math.Abs(curve.Excess_N_per_m(height));
+            if (excess < miss && spring.GaugePressureFor_Pa(strut.SpringForce_N(height), height) <= strut.Part.MaxGaugePressure_Pa)
                 (best, miss) = (height, excess);
         }
 

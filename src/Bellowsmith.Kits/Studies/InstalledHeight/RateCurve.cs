@@ -31,12 +31,13 @@ internal readonly struct RateCurve(StrutCase strut, StrutSpring spring)
         for (int k = 0; k < Places; k++)
             if (!double.IsNaN(rates[k]) && (best < 0 || sign * rates[k] < sign * rates[best])) best = k;
         if (best < 0) return double.NaN;
-        double low = HeightAt(least_m, greatest_m, Math.Max(best - 1, 0));
-        double high = HeightAt(least_m, greatest_m, Math.Min(best + 1, Places - 1));
-        double refined = Golden(low, high, sign);
+        double refined = Golden(least_m, greatest_m, best, sign, overWanted: false);
         double start = HeightAt(least_m, greatest_m, best);
         return sign * Rate_N_per_m(refined) < sign * rates[best] ? refined : start;
     }
+
+    /// <summary>Where the excess around a place turns: its least (sign +1) or greatest (−1).</summary>
+    public double Turn(double least_m, double greatest_m, int place, int sign) => Golden(least_m, greatest_m, place, sign, overWanted: true);
 
     /// <summary>The crossing of the wanted rate between two heights whose excess differs in sign.</summary>
     public double Crossing(double low_m, double high_m)
@@ -54,15 +55,18 @@ internal readonly struct RateCurve(StrutCase strut, StrutSpring spring)
         return b;
     }
 
-    private double Golden(double low_m, double high_m, int sign)
+    private double Golden(double least_m, double greatest_m, int place, int sign, bool overWanted)
     {
-        double a = low_m, b = high_m;
+        double a = HeightAt(least_m, greatest_m, Math.Max(place - 1, 0));
+        double b = HeightAt(least_m, greatest_m, Math.Min(place + 1, Places - 1));
         while (b - a > GoldenTolerance_m)
         {
             double x1 = b - GoldenShare * (b - a), x2 = a + GoldenShare * (b - a);
-            (a, b) = sign * Rate_N_per_m(x1) < sign * Rate_N_per_m(x2) ? (a, x2) : (x1, b);
+            (a, b) = sign * Value(x1, overWanted) < sign * Value(x2, overWanted) ? (a, x2) : (x1, b);
         }
 
         return (a + b) / 2;
     }
+
+    private double Value(double height_m, bool overWanted) => overWanted ? Excess_N_per_m(height_m) : Rate_N_per_m(height_m);
 }

@@ -77,7 +77,7 @@ internal static class SolutionReport
             pgLower > 0 ? spring.SealedRate_N_per_m(lower, pgLower, strut.Exponent) - rate : double.NaN,
             pgLower - pg,
             wheelRise,
-            slope * wheelRise * strut.SpringRatio.At(0),
+            RateAfter(strut, height_m, wheelRise * strut.SpringRatio.At(0), pg + Psi_Pa) - rate,
             spring.SealedRate_N_per_m(height_m, pgHeavier, strut.Exponent) - rate,
             pgHeavier - pg,
             spring.SealedRate_N_per_m(height_m, pg, strut.Exponent + ExponentStep) - rate,
@@ -93,6 +93,11 @@ internal static class SolutionReport
             - RateAt(spring, strut.SpringForce_N(low), low, strut.Exponent)) / (high - low);
     }
 
+    // At fixed thread the rod comes out as the car rises, unlike at another thread setting.
+    private static double RateAfter(StrutCase strut, double height_m, double rise_m, double pg) => Covered(strut, height_m + rise_m)
+        ? strut.Spring(height_m).SealedRate_N_per_m(height_m + rise_m, pg, strut.Exponent)
+        : double.NaN;
+
     private static HeightRoom Room(StrutCase strut, double height_m)
     {
         TravelLimits limits = strut.Design.Limits;
@@ -100,10 +105,12 @@ internal static class SolutionReport
         double down = height_m - strut.Part.LeastHeight_m, up = strut.Part.GreatestHeight_m - height_m;
         double edge = Math.Min(height_m - strut.Fit.Spring.LeastHeight_m, strut.Fit.Spring.GreatestHeight_m - height_m);
         (double? toStop, double? toTopOut) = DamperRoom(strut, height_m);
-        double lacking = Lacks(bump, down) + Lacks(droop + limits.TopOutMargin_m, up)
-            + Lacks(bump, toStop) + Lacks(droop, toTopOut) + Lacks(Recommendation.DataEdge_m, edge);
-        if (Thread(strut, height_m) is { Nearest: { } reachable }) lacking += Math.Abs(reachable.Height_m - height_m);
-        return new HeightRoom(down, up, toStop, toTopOut, edge, lacking);
+        double lacksBump = Math.Max(Lacks(bump, down), Lacks(bump, toStop));
+        double lacksDroop = Math.Max(Lacks(droop + limits.TopOutMargin_m, up), Lacks(droop, toTopOut));
+        double lacking = lacksBump + lacksDroop + Lacks(Recommendation.DataEdge_m, edge);
+        if (Thread(strut, height_m) is { } thread && strut.Design.Thread is { } reach)
+            lacking += Lacks(reach.Least_m, thread.Exposed_m) + Lacks(thread.Exposed_m, reach.Greatest_m);
+        return new HeightRoom(down, up, toStop, toTopOut, edge, lacksBump, lacksDroop, lacking);
 
         static double Lacks(double wanted, double? there) => there is { } room ? Math.Max(0, wanted - room) : 0;
     }
@@ -113,7 +120,9 @@ internal static class SolutionReport
         if (strut.Damper is not { } damper || strut.Design.SpringToDamper_m is null) return (null, null);
         double length = strut.DamperLength_m(height_m), toClosed = length - damper.Shortest_m;
         double toStop = damper.BumpStop is { } stop ? toClosed + stop.RodAtShortest_m - stop.FreeLength_m : toClosed;
-        return (Math.Min(toStop, toClosed), damper.Longest_m - length);
+        // Where spring and damper sit apart: how far the spring moves meanwhile.
+        double share = strut.SpringRatio.At(0) / strut.DamperRatio.At(0);
+        return (Math.Min(toStop, toClosed) * share, (damper.Longest_m - length) * share);
     }
 
     private static ThreadSetting? Thread(StrutCase strut, double height_m)

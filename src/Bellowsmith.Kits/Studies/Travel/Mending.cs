@@ -8,8 +8,6 @@ internal sealed class Mending(StrutCase strut, double driveHeight_m, TravelRules
 {
     private const double Greatest_m = 0.15, Tolerance_m = 1e-7, Probe_m = 1e-3;
 
-    private readonly Dictionary<TravelRule, double?> _limits = TravelRules.All.ToDictionary(r => r, rules.Limit_m);
-
     public IReadOnlyList<Mend> Of(TravelRule missed) =>
         [.. Enum.GetValues<MendKind>().Select(kind => Smallest(kind, [missed])).OfType<double[]>()
             .Select(found => Describe((MendKind)found[0], found[1], missed))
@@ -53,7 +51,7 @@ internal sealed class Mending(StrutCase strut, double driveHeight_m, TravelRules
 
     private double Worst(IReadOnlyList<TravelRule> missed, StrutChange change) => missed.Min(r => Margin(r, change) ?? double.NegativeInfinity);
 
-    private double? Margin(TravelRule rule, StrutChange change) => rules.Value_m(rule, change) - _limits[rule];
+    private double? Margin(TravelRule rule, StrutChange change) => rules.Value_m(rule, change) - rules.Limit_m(rule, change);
 
     // A stop cannot be cut to nothing, the spring not sent below its least height, the thread not beyond its ends.
     private double Reach(MendKind kind, int sign)

@@ -9,7 +9,7 @@ public enum TravelEnd { LoadBalance, BumpStopSolid, DamperClosed, DamperFullLeng
 /// <param name="Body_m">Damper body and with it its shortest and longest length, + longer.</param>
 /// <param name="Stop_m">Free length of the bump stop, + taller; its solid length goes in proportion.</param>
 /// <param name="Thread_m">Exposed thread, + more: the spring stands lower.</param>
-/// <param name="Perch_m">Spring perch on the damper, + makes the damper longer at the same spring height.</param>
+/// <param name="Perch_m">Spring perch on the damper, + higher: the damper is longer at the same spring height.</param>
 public readonly record struct StrutChange(double Body_m = 0, double Stop_m = 0, double Thread_m = 0, double Perch_m = 0);
 
 /// <summary>
@@ -37,7 +37,9 @@ internal sealed class StrutMotion
                 part.Curve.Select(p => p.Compression_m * share).ToArray(), part.Curve.Select(p => p.Force_N).ToArray());
         }
 
-        DriveGaugePressure_Pa = Spring.GaugePressureFor_Pa(strut.SpringForce_N(DriveHeight_m), DriveHeight_m);
+        DriveGaugePressure_Pa = strut.Fit.Spring.Covers(DriveHeight_m)
+            ? Spring.GaugePressureFor_Pa(strut.SpringForce_N(DriveHeight_m), DriveHeight_m)
+            : double.NaN;
         (FullBump_m, BumpEnd) = First(
             (WheelFor(DriveLength_m - SolidLength_m), TravelEnd.BumpStopSolid),
             (WheelFor(DriveLength_m - Shortest_m), TravelEnd.DamperClosed),
@@ -50,7 +52,10 @@ internal sealed class StrutMotion
 
     public double DriveHeight_m { get; }
     public double DriveLength_m { get; }
+
+    /// <summary>NaN where drive height lies outside the spring's data.</summary>
     public double DriveGaugePressure_Pa { get; }
+
     public double Shortest_m { get; }
     public double Longest_m { get; }
     public StrutSpring Spring { get; }
@@ -69,8 +74,8 @@ internal sealed class StrutMotion
         ? FullBump_m
         : Math.Min(WheelFor(StopGap_m(0)!.Value), FullBump_m);
 
-    /// <summary>Spring height at which the stop is solid, or the damper closed where there is none.</summary>
-    public double SolidHeight_m => SpringHeight_m(WheelFor(DriveLength_m - (_stop is null ? Shortest_m : SolidLength_m)));
+    /// <summary>Spring height at which the stop is solid or the damper closed, whichever comes first.</summary>
+    public double SolidHeight_m => SpringHeight_m(WheelFor(DriveLength_m - Math.Max(SolidLength_m, Shortest_m)));
 
     /// <summary>Spring height at which the damper is at full length.</summary>
     public double TopOutHeight_m => SpringHeight_m(WheelFor(DriveLength_m - Longest_m));

@@ -29,19 +29,19 @@ internal sealed class TravelRules(StrutCase strut, double driveHeight_m)
         };
     }
 
-    public double? Limit_m(TravelRule rule) => rule switch
+    public double? Limit_m(TravelRule rule, StrutChange change) => rule switch
     {
         TravelRule.TopOutBeforeSpring => Limits.TopOutMargin_m,
         TravelRule.SolidBeforeSpring => Limits.SolidMargin_m,
         TravelRule.DroopAtWheel => Limits.Droop_m,
         TravelRule.StopContactAtWheel => Limits.StopContact_m,
-        _ => NeededEngagement_m(),
+        _ => NeededEngagement_m(change),
     };
 
     /// <summary>Force the thread must hold: the greater of the drive load times the impact factor and full bump.</summary>
-    public double ThreadForce_N()
+    public double ThreadForce_N(StrutChange change = default)
     {
-        StrutMotion motion = new(strut, driveHeight_m);
+        StrutMotion motion = new(strut, driveHeight_m, change);
         double height = motion.SpringHeight_m(motion.FullBump_m);
         double spring = motion.SealedGaugePressure_Pa(motion.FullBump_m) is { } pg ? motion.Spring.Force_N(height, pg) : 0;
         return Math.Max(ImpactFactor * strut.StrutForce_N, spring + motion.StopForce_N(motion.FullBump_m));
@@ -56,8 +56,8 @@ internal sealed class TravelRules(StrutCase strut, double driveHeight_m)
         return engaged - (exposed - thread.ExposedAtStop_m);
     }
 
-    private double? NeededEngagement_m() =>
+    private double? NeededEngagement_m(StrutChange change) =>
         strut.Design.Thread is { Diameter_m: { } diameter, ShearStrength_Pa: { } strength } thread
-            ? ThreadEngagement.BasicProfile(diameter, thread.Pitch_m).LengthToHold_m(ThreadForce_N(), strength)
+            ? ThreadEngagement.BasicProfile(diameter, thread.Pitch_m).LengthToHold_m(ThreadForce_N(change), strength)
             : null;
 }

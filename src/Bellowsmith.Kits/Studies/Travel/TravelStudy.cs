@@ -7,6 +7,9 @@ public static class TravelStudy
 {
     private const int RideHeightPlaces = 41;
 
+    // A limit met to the last digit written holds; lengths in m lose the last bit or two.
+    private const double Met_m = 1e-9;
+
     /// <summary>What a strut must know for this question.</summary>
     public static void Needs(StrutNeeds need)
     {
@@ -31,7 +34,7 @@ public static class TravelStudy
         {
             Case = strut,
             DriveHeightGiven = strut.Design.DriveHeight_m is not null,
-            Drive = State(motion, 0, motion.DriveGaugePressure_Pa, TravelEnd.LoadBalance),
+            Drive = State(motion, 0, double.IsNaN(motion.DriveGaugePressure_Pa) ? null : motion.DriveGaugePressure_Pa, TravelEnd.LoadBalance),
             FullBump = State(motion, motion.FullBump_m, motion.SealedGaugePressure_Pa(motion.FullBump_m), motion.BumpEnd),
             FullDroop = State(motion, motion.FullDroop_m, motion.SealedGaugePressure_Pa(motion.FullDroop_m), motion.DroopEnd),
             AiredOut = State(motion, airedOut, 0, airedOutEnd),
@@ -73,8 +76,8 @@ public static class TravelStudy
         foreach (TravelRule rule in TravelRules.All)
         {
             if (rule == TravelRule.ThreadEngagement && strut.Design.Thread is null) continue;
-            (double? value, double? limit) = (rules.Value_m(rule, default), rules.Limit_m(rule));
-            bool? holds = value is { } v && limit is { } l && !double.IsNaN(v) ? v >= l : null;
+            (double? value, double? limit) = (rules.Value_m(rule, default), rules.Limit_m(rule, default));
+            bool? holds = value is { } v && limit is { } l && !double.IsNaN(v) ? v >= l - Met_m : null;
             findings.Add(new TravelFinding(rule, value, limit, holds, holds == false ? mending.Of(rule) : []));
         }
 

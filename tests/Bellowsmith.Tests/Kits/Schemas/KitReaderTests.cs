@@ -83,6 +83,15 @@ public sealed class KitReaderTests : IDisposable
         Assert.Equal("MPa", units[Dimension.Stress]);
     }
 
+    /// <summary>Strut travel 0.9 times wheel travel throughout, so the ratio is 0.9 everywhere.</summary>
+    [Fact]
+    public void Read_RatioTable_GivesTheMotionRatio()
+    {
+        _folder.Edit("car.json", "0.96", "{ \"table\": \"ratio.csv\" }");
+        _folder.Write("ratio.csv", "wheel travel [cm],strut travel [mm]\n-4,-36\n-2,-18\n0,0\n2,18\n4,36\n");
+        Assert.Equal(0.9, KitReader.Read(_folder.PathOf("kit.json")).Car.Front!.SpringRatio.At(0.01), 1e-6);
+    }
+
     [Fact]
     public void Read_FilesBelowTheCurrentDirectory_NamesThemRelative()
     {

@@ -30,6 +30,7 @@ public sealed class RatioAndStopTableTests
     [InlineData("0,9", "90", "row 3, column motion ratio")]
     [InlineData("0,9", "0.9", "row 3, column motion ratio")]
     [InlineData("20;0,7\n", "", "rows")]
+    [InlineData("20;0,7\n", "40;0,7\n", "rows")]
     [InlineData("-40;1,0\n-20;0,9\n", "50;0,9\n60;0,9\n", "column wheel travel")]
     public void Read_RatioWithOneFault_NamesThePlace(string from, string to, string where)
     {

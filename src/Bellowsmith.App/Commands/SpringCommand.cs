@@ -1,0 +1,58 @@
+using System.CommandLine;
+using Bellowsmith.App.Terminal;
+using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Schemas;
+using Bellowsmith.Kits.Studies.SpringPoint;
+using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.App.Commands;
+
+internal static class SpringCommand
+{
+    public const string Example =
+        """
+        bellowsmith spring examples/fenwright/springs/single-152.json --at "70 mm" --load "3300 N"
+        answers with the gauge pressure that carries the load there and the rate with the valve shut.
+        """;
+
+    public static Command Create()
+    {
+        Command command = new("spring", "What does this spring do at one height under one load? Gauge pressure, effective area, volume, rates and natural frequency of the bare spring.");
+        Argument<string> spring = DocumentArgument.Create("SPRING.json", "An air-spring document.");
+        Option<Quantity?> at = QuantityOption.Create("--at", "Spring height", "70 mm", Dimension.Length);
+        Option<Quantity?> load = QuantityOption.Create("--load", "Force the spring carries", "3300 N", Dimension.Force);
+        (at.Required, load.Required) = (true, true);
+        command.Add(spring);
+        command.Add(at);
+        command.Add(load);
+        StudyOptions options = new(command, withLoadCase: false);
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(load) is { } given && given.GetValueOrDefault<Quantity?>() is { Si: <= 0 })
+                result.AddError("--load must be more than nothing.");
+        });
+        command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
+        {
+            AirSpringPart part = AirSpringReader.Read(parsed.GetRequiredValue(spring));
+            if (AirSpringFit.Lacks(part.Data) is { } lacking)
+                throw new FaultsException([new Fault(part.DataFile, "rows", "too little", lacking, "Measure it and add the rows.")]);
+            (Quantity height, Quantity force) = (parsed.GetValue(at)!.Value, parsed.GetValue(load)!.Value);
+            SpringPointResult result = SpringPointStudy.Answer(
+                part, height.Si, force.Si, options.Ambient_Pa(parsed) ?? StandardAtmosphere.SeaLevel_Pa);
+            if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(SpringAnswer.Of(result)));
+            else SpringView.Show(Screen.Output(), result, options.Units(parsed, Written(height, force)));
+            return result.State is null ? Study.NoSolution : Study.Answered;
+        }));
+        return command;
+    }
+
+    // The units typed are the units to answer in.
+    private static Dictionary<Dimension, string> Written(params ReadOnlySpan<Quantity> typed)
+    {
+        Dictionary<Dimension, string> written = [];
+        foreach (Quantity quantity in typed) written[quantity.Dimension] = quantity.Unit.Name;
+        return written;
+    }
+}

@@ -1,0 +1,31 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Bellowsmith.Kits.Answers;
+
+/// <summary>Writes machine answers as JSON: names begin with a small letter, a field without a value is null, never NaN.</summary>
+public static class AnswerJson
+{
+    private static readonly AnswerJsonContext _context = new(new JsonSerializerOptions(AnswerJsonContext.Default.Options)
+    {
+        // Answers go to terminals and files, never into a page: letters such as ° and ∂ may stand as they are.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+
+    public static string Write(HeightAnswer answer) => JsonSerializer.Serialize(answer, _context.HeightAnswer);
+
+    public static string Write(TravelAnswer answer) => JsonSerializer.Serialize(answer, _context.TravelAnswer);
+
+    public static string Write(SpringAnswer answer) => JsonSerializer.Serialize(answer, _context.SpringAnswer);
+
+    /// <summary>Faults as an array of { file, where, found, allowed, fix }.</summary>
+    public static string Write(IReadOnlyList<Fault> faults) => JsonSerializer.Serialize(faults, _context.IReadOnlyListFault);
+}
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true)]
+[JsonSerializable(typeof(HeightAnswer))]
+[JsonSerializable(typeof(TravelAnswer))]
+[JsonSerializable(typeof(SpringAnswer))]
+[JsonSerializable(typeof(IReadOnlyList<Fault>))]
+internal sealed partial class AnswerJsonContext : JsonSerializerContext;

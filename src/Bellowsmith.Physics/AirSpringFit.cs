@@ -43,7 +43,7 @@ public sealed class AirSpringFit
 
     public IReadOnlyList<SetAsideRow> SetAside { get; private init; } = [];
 
-    public ExponentFit? Exponent { get; private init; }
+    public ExponentFit? Exponent { get; private set; }
 
     public SealedCheck? Sealed { get; private init; }
 
@@ -89,26 +89,15 @@ public sealed class AirSpringFit
         (int[] of, int named) = Sweeps.Number(all);
         (bool enough, int sweeps) = (named >= LeastSweeps, named);
         if (!enough) (of, sweeps) = Sweeps.Blocks(of, named);
-        AreaModel area = Fitted(all, of, sweeps, enough, []);
-        List<SetAsideRow> aside = [];
-        if (FarOut(all, of, area, 4 * MostSetAside) is { Count: > 0 } suspects)
-        {
-            // A wild reading drags the curve off its neighbours: those that lie well on the curve of the rest come back.
-            area = Fitted(all, of, sweeps, enough, suspects);
-            Dictionary<int, SetAsideRow> far = FarOut(all, of, area, 1).Where(f => suspects.ContainsKey(f.Key)).ToDictionary();
-            if (far.Count > MostSetAside * all.Length) far.Clear();
-            area = Fitted(all, of, sweeps, enough, far);
-            aside = [.. far.Values];
-            (all, of) = (Kept(all, far), Kept(of, far));
-        }
-
+        (AreaModel area, Dictionary<int, SetAsideRow> far) = WithoutWildReadings(all, of, sweeps, enough);
+        (all, of) = (Kept(all, far), Kept(of, far));
         double n = exponent ?? SealedAir.InServiceExponent;
         (int[] sweepOf, int everySweep) = EverySweep(data.Rows, all, of, sweeps);
         VolumeModel volume = new(data.Rows, sweepOf, everySweep, area.Basis.Start, area.Basis.End,
             identity => SealedSweeps.VolumeAtLeastHeight_m3(data.Rows, identity, n, ambient_Pa) ?? double.NaN);
         AirSpring spring = volume.Fit(area, area.Regression.Coefficients);
         bool scatter = area.ReadingDeviation_N > NoScatter * all.Average(r => Math.Abs(r.Force_N));
-        return new AirSpringFit(spring, area)
+        AirSpringFit fit = new(spring, area)
         {
             RegulatedRows = all.Length,
             SweepCount = named,
@@ -118,16 +107,38 @@ public sealed class AirSpringFit
             VolumeSource = volume.ShowsShape ? VolumeSource.Measured
                 : volume.HasRows ? VolumeSource.MeasuredAnchor : VolumeSource.SealedSweeps,
             StretchMeasured = volume.ShowsStretch,
-            SetAside = aside,
-            // Without either, the volume rests on an assumed exponent, which the fast sweeps would only repeat.
-            Exponent = volume.HasRows || SealedSweeps.Any(data.Rows, AirMode.SealedSlow, spring.LeastHeight_m, spring.GreatestHeight_m)
-                ? SealedSweeps.Exponent(data.Rows, spring, ambient_Pa)
-                : null,
+            SetAside = [.. far.Values],
             Sealed = SealedSweeps.Check(data.Rows, spring),
             SmallStrokes = [.. Fitting.SmallStrokes.Of(data.Rows, spring, ambient_Pa, n)],
             _withoutOneSweep = scatter ? WithoutEachSweep(area, volume) : [],
             _smoothing = scatter ? SmoothingDepartures(area, volume) : [],
         };
+        // Without either, the volume rests on an assumed exponent, which the fast sweeps would only repeat.
+        if (volume.HasRows || SealedSweeps.Any(data.Rows, AirMode.SealedSlow, spring.LeastHeight_m, spring.GreatestHeight_m))
+            fit.Exponent = fit.FastExponent(data.Rows, ambient_Pa);
+        return fit;
+    }
+
+    // Scatter from sweep to sweep, and how far the exponent hangs on the curve that turns heights into volumes.
+    private ExponentFit? FastExponent(IReadOnlyList<SpringRow> rows, double ambient_Pa)
+    {
+        if (SealedSweeps.Exponent(rows, Spring, ambient_Pa) is not { } found) return null;
+        if (Band(s => SealedSweeps.Exponent(rows, s, ambient_Pa)!.Value.Value) is not { } byCurve) return found;
+        double half = double.Hypot(found.High - found.Value, byCurve.High - found.Value);
+        return found with { Low = found.Value - half, High = found.Value + half };
+    }
+
+    // A wild reading drags the curve off its neighbours: those that lie well on the curve of the rest come back.
+    private static (AreaModel Area, Dictionary<int, SetAsideRow> Far) WithoutWildReadings(
+        SpringRow[] rows, int[] sweepOf, int sweeps, bool ownEffects)
+    {
+        AreaModel area = Fitted(rows, sweepOf, sweeps, ownEffects, []);
+        Dictionary<int, SetAsideRow> suspects = FarOut(rows, sweepOf, area, 4 * MostSetAside);
+        if (suspects.Count == 0) return (area, suspects);
+        area = Fitted(rows, sweepOf, sweeps, ownEffects, suspects);
+        Dictionary<int, SetAsideRow> far = FarOut(rows, sweepOf, area, 1).Where(f => suspects.ContainsKey(f.Key)).ToDictionary();
+        if (far.Count > MostSetAside * rows.Length) far.Clear();
+        return (Fitted(rows, sweepOf, sweeps, ownEffects, far), far);
     }
 
     /// <summary>

@@ -86,6 +86,16 @@ public sealed class AirSpring
         return new(area, slope, byPressure, volume, volumeSlope, byPressureVolume * _perScale);
     }
 
+    /// <summary>Ae at one height as a₀ + a₁·pg + a₂·pg², SI.</summary>
+    internal (double A0, double A1, double A2) AreaPowers(double height_m)
+    {
+        double a0 = _area.At(height_m).Value;
+        if (_areaByPressure is null) return (a0, 0, 0);
+        double a1 = _areaByPressure.At(height_m).Value * _perScale;
+        double a2 = (_areaBySquare?.At(height_m).Value ?? 0) * _perScale * _perScale;
+        return (a0 - _centre * (a1 - _centre * a2), a1 - 2 * _centre * a2, a2);
+    }
+
     /// <summary>
     /// Where no volume was measured at more than one gauge pressure, its dependence at one height is unknown: take the least
     /// that leaves ∂V/∂pg ≥ 0 everywhere at the centre of the tests, as a wall that stretches under pressure must.

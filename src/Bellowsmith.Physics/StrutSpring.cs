@@ -45,13 +45,13 @@ public readonly record struct StrutSpring(
     /// <summary>The gauge pressure at which the spring carries a force at a height; NaN where it cannot (no area left).</summary>
     public double GaugePressureFor_Pa(double force_N, double height_m)
     {
-        double p = Math.Max(0, force_N) / Math.Max(Spring.At(height_m, 0).EffectiveArea_m2 - SealArea_m2, 1e-6);
+        (double a0, double a1, double a2) = Spring.AreaPowers(height_m);
+        double p = Math.Max(0, force_N) / Math.Max(a0 - SealArea_m2, 1e-6);
         for (int step = 0; step < MostSteps; step++)
         {
-            AirSpringState at = Spring.At(height_m, p);
-            double slope = ForceByGaugePressure(at, p);
+            double area = a0 + p * (a1 + p * a2) - SealArea_m2, slope = area + p * (a1 + 2 * p * a2);
             if (!(slope > 0)) return double.NaN;
-            double change = (force_N - p * (at.EffectiveArea_m2 - SealArea_m2)) / slope;
+            double change = (force_N - p * area) / slope;
             p += change;
             if (Math.Abs(change) <= 1e-12 * Math.Abs(p) + 1e-9) return p;
         }

@@ -54,6 +54,6 @@ internal static class Axes
         ChartAxis tight = new(title, units.Symbol(dimension), low, low + span, units.Decimals(dimension));
         IReadOnlyList<double> ticks = tight.Ticks(2 * Steps);
         double step = (ticks.Count > 1 ? ticks[1] - ticks[0] : span) / 2;
-        return tight with { Low = Math.Floor(low / step + 1e-9) * step, High = Math.Ceiling(high / step - 1e-9) * step };
+        return tight with { Low = Math.Round(Math.Floor(low / step + 1e-9) * step, 12), High = Math.Round(Math.Ceiling(high / step - 1e-9) * step, 12) };
     }
 }

@@ -9,6 +9,8 @@ namespace Bellowsmith.Kits.Figures;
 /// <summary>Rate, gauge pressure, ride frequency and effective area against spring height, with one setting marked.</summary>
 public sealed class HeightCharts
 {
+    private const double Alike_m = 1e-4;
+
     private readonly HeightSweep _sweep;
     private readonly IReadOnlyList<HeightSolution> _solutions;
     private readonly DisplayUnits _units;
@@ -104,14 +106,15 @@ public sealed class HeightCharts
             Curves = [Axes.Curve("", _heights, y, _sweep.Tested)],
             Bands = band.Length == 0 ? [] : [new ChartBand(_heights, lows, highs)],
             Limits = limit is null ? [] : [new ChartCurve(limit.Value.Label, _heights, Shown(dimension, across), Axes.Nothing(_heights.Length), _heights.Length - 1)],
-            Marks = [.. _solutions.Select(s => Mark(s, dimension, of(s))), Setting(dimension, setting)],
+            Marks = [.. _solutions.Select(s => Mark(s, dimension, of(s), setting.Height)), Setting(dimension, setting)],
         };
     }
 
-    private ChartMark Mark(HeightSolution s, Dimension dimension, double value) => new(
+    // Where the setting stands on a solution its own label says enough.
+    private ChartMark Mark(HeightSolution s, Dimension dimension, double value, double setting_m) => new(
         s.Recommended ? MarkKind.Recommended : s.WithinPressureLimit ? MarkKind.Solution : MarkKind.OverLimit,
         _units.Value(Dimension.Length, s.Height_m), _units.Value(dimension, value),
-        $"{(s.Recommended ? "recommended " : s.WithinPressureLimit ? "" : "over limit ")}{Text(Dimension.Length, s.Height_m)}");
+        Math.Abs(s.Height_m - setting_m) < Alike_m ? "" : $"{(s.Recommended ? "recommended " : s.WithinPressureLimit ? "" : "over limit ")}{Text(Dimension.Length, s.Height_m)}");
 
     private ChartMark Setting(Dimension dimension, (double Height, double Value) at) => new(
         MarkKind.Setting, _units.Value(Dimension.Length, at.Height), _units.Value(dimension, at.Value),

@@ -39,7 +39,11 @@ public sealed record SectionPath(SectionRole Role, string Part, IReadOnlyList<Se
 public sealed record SectionCircle(SectionRole Role, string Part, SectionPoint Centre, double Radius, SectionFill Fill = SectionFill.None)
     : SectionShape(Role, Part);
 
-/// <summary>Words on the drawing; <paramref name="At"/> is the middle of the line's left end, middle or right end.</summary>
+/// <summary>Separate straight strokes, such as hatching.</summary>
+public sealed record SectionStrokes(SectionRole Role, string Part, IReadOnlyList<(SectionPoint From, SectionPoint To)> Strokes)
+    : SectionShape(Role, Part);
+
+/// <summary>Words on the drawing; <paramref name="At"/> is the left end, middle or right end of the line at half its height, <paramref name="Height"/> the size of its letters.</summary>
 public sealed record SectionText(SectionRole Role, string Part, SectionPoint At, string Text, TextAnchor Anchor, double Height)
     : SectionShape(Role, Part);
 

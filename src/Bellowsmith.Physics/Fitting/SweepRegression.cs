@@ -47,8 +47,21 @@ internal sealed class SweepRegression
 
     public void Add(int sweep, ReadOnlySpan<double> x, ReadOnlySpan<double> z, double y)
     {
-        _sweeps[sweep].Add(x, z, y);
+        _sweeps[sweep].AddDesign(x, z);
         _rows++;
+        AddReading(sweep, x, z, y);
+    }
+
+    /// <summary>Forgets what was read, not where: give every row's reading again with <see cref="AddReading"/>.</summary>
+    public void ForgetReadings()
+    {
+        foreach (Sweep sweep in _sweeps) sweep.ForgetReadings();
+        _yy = 0;
+    }
+
+    public void AddReading(int sweep, ReadOnlySpan<double> x, ReadOnlySpan<double> z, double y)
+    {
+        _sweeps[sweep].AddReading(x, z, y);
         _yy += y * y;
     }
 
@@ -66,13 +79,6 @@ internal sealed class SweepRegression
             Cholesky.Inverse(_system, _n, _inverse);
             if (Reweigh() < Settled) break;
         }
-    }
-
-    /// <summary>Takes the weights another regression of the same shape settled on.</summary>
-    public void TakeWeights(SweepRegression other)
-    {
-        other._levelWeights.CopyTo(_levelWeights, 0);
-        for (int j = 0; j < _penalties.Count; j++) _penalties[j].Weight = other._penalties[j].Weight;
     }
 
     /// <summary>
@@ -154,7 +160,8 @@ internal sealed class SweepRegression
     {
         int penalties = _penalties.Count;
         Span<double> freedom = stackalloc double[penalties + _m], size = stackalloc double[penalties + _m];
-        double spent = _n, residual = _yy - Cholesky.Dot(Coefficients, TotalXY());
+        double spent = _n, residual = _yy;
+        foreach (Sweep sweep in _sweeps) residual -= Cholesky.Dot(Coefficients, sweep.XY);
         for (int j = 0; j < penalties; j++)
         {
             Penalty penalty = _penalties[j];
@@ -196,13 +203,6 @@ internal sealed class SweepRegression
         return (next, idle ? change : Math.Max(change, Math.Abs(Math.Log(next / old))));
     }
 
-    private double[] TotalXY()
-    {
-        double[] total = new double[_n];
-        foreach (Sweep sweep in _sweeps) Cholesky.AddScaled(total, sweep.XY, 1);
-        return total;
-    }
-
     // Diagonal of the own effects' covariance over σ²: M⁻¹ + M⁻¹ Z'X V X'Z M⁻¹.
     private void OwnCovariance(Sweep sweep)
     {
@@ -230,7 +230,7 @@ internal sealed class SweepRegression
         public double[] Factor { get; } = new double[m * m];
         public double[] Own { get; } = new double[m];
 
-        public void Add(ReadOnlySpan<double> x, ReadOnlySpan<double> z, double y)
+        public void AddDesign(ReadOnlySpan<double> x, ReadOnlySpan<double> z)
         {
             for (int i = 0; i < n; i++)
             {
@@ -238,13 +238,23 @@ internal sealed class SweepRegression
                 Cholesky.AddScaled(XX.AsSpan(i * n, i + 1), x[..(i + 1)], x[i]);
             }
 
-            Cholesky.AddScaled(XY, x, y);
             for (int k = 0; k < m; k++)
             {
                 Cholesky.AddScaled(ZX.AsSpan(k * n, n), x, z[k]);
                 Cholesky.AddScaled(ZZ.AsSpan(k * m, m), z, z[k]);
-                ZY[k] += z[k] * y;
             }
+        }
+
+        public void AddReading(ReadOnlySpan<double> x, ReadOnlySpan<double> z, double y)
+        {
+            Cholesky.AddScaled(XY, x, y);
+            Cholesky.AddScaled(ZY, z, y);
+        }
+
+        public void ForgetReadings()
+        {
+            Array.Clear(XY);
+            Array.Clear(ZY);
         }
 
         public void Weigh(ReadOnlySpan<double> weights)

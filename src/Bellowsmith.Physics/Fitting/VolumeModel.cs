@@ -73,8 +73,10 @@ internal sealed class VolumeModel
     private double[] Departure(AirSpring identity, AreaModel model, int shape, int without)
     {
         int columns = shape + Math.Clamp(_levels - 1, 0, 1) + (_levels > 3 ? 1 : 0);
-        SweepRegression regression = new(columns, levels: _sweeps >= 4 ? 1 : 0, _sweeps);
-        if (ShowsShape) regression.Penalise(0, shape, order: 1);
+        // Every spring of the band has the same design and weights; only what is left over the identity differs.
+        bool first = _fitted is null;
+        SweepRegression regression = _fitted ??= Regression(columns, shape);
+        regression.ForgetReadings();
         Span<double> x = stackalloc double[columns];
         ReadOnlySpan<double> z = _sweeps >= 4 ? [1] : [];
         for (int i = 0; i < _rows.Length; i++)
@@ -87,14 +89,21 @@ internal sealed class VolumeModel
             if (_levels > 1) x[shape] = q;
             if (_levels > 3) x[shape + 1] = q * q;
             double left = row.Volume_m3!.Value - identity.At(row.Height_m, row.GaugePressure_Pa).Volume_m3;
-            regression.Add(_sweepOf[i], x, z, left / Unit_m3);
+            if (first) regression.Add(_sweepOf[i], x, z, left / Unit_m3);
+            else regression.AddReading(_sweepOf[i], x, z, left / Unit_m3);
         }
 
-        if (_fitted is null) (_fitted = regression).Solve();
-        else regression.TakeWeights(_fitted);
+        if (first) regression.Solve();
         double[] coefficients = new double[columns];
         // A sweep that alone carries the volumes cannot be left out.
         if (!regression.Without(without, coefficients)) regression.Without(-1, coefficients);
         return coefficients;
+    }
+
+    private SweepRegression Regression(int columns, int shape)
+    {
+        SweepRegression regression = new(columns, levels: _sweeps >= 4 ? 1 : 0, _sweeps);
+        if (ShowsShape) regression.Penalise(0, shape, order: 1);
+        return regression;
     }
 }

@@ -1,4 +1,5 @@
 using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.InstalledHeight;
@@ -106,7 +107,7 @@ public class ExampleKitTests
         var answer = InstalledHeightStudy.Answer(Strut("ostrane-too-stiff", AxleEnd.Front));
 
         Assert.Empty(answer.Solutions);
-        Assert.Contains("stiffer than this spring can be", answer.Reason, StringComparison.Ordinal);
+        Assert.Contains("stiffer than this spring can be", new HeightWords(answer, DisplayUnits.Metric).Reason(), StringComparison.Ordinal);
         Assert.Equal(2.37, answer.Maximum!.RideFrequency_Hz, 0.02);
         Assert.Equal(0.038, answer.Nearest!.Height_m, 0.001);
         Assert.Null(TravelStudy.Answer(answer.Case));

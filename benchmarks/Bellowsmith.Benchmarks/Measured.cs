@@ -1,0 +1,38 @@
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Diagnosers;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Loggers;
+using BenchmarkDotNet.Reports;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Perfolizer.Horology;
+
+namespace Bellowsmith.Benchmarks;
+
+/// <summary>Median time of one call and what it allocates; bytes are null where another process did the work.</summary>
+internal readonly record struct Measured(double Median_s, long? Allocated_bytes)
+{
+    /// <summary>Times every regime in this process, by name.</summary>
+    public static Dictionary<string, Measured> Regimes()
+    {
+        string artifacts = Directory.CreateTempSubdirectory("bellowsmith-bench-").FullName;
+        AccumulationLogger log = new();
+        Job job = new Job()
+            .WithToolchain(InProcessEmitToolchain.Instance)
+            .WithWarmupCount(6).WithIterationCount(9).WithIterationTime(TimeInterval.FromMilliseconds(200));
+        try
+        {
+            Summary summary = BenchmarkRunner.Run<Regimes>(ManualConfig.CreateEmpty()
+                .AddJob(job).AddDiagnoser(MemoryDiagnoser.Default).AddLogger(log).WithArtifactsPath(artifacts));
+            if (summary.Reports.IsEmpty || !summary.Reports.All(r => r.Success)) throw new InvalidOperationException(log.GetLog());
+            return summary.Reports.ToDictionary(r => r.BenchmarkCase.Descriptor.WorkloadMethod.Name, Of);
+        }
+        finally
+        {
+            Directory.Delete(artifacts, recursive: true);
+        }
+    }
+
+    private static Measured Of(BenchmarkReport report) =>
+        new(report.ResultStatistics!.Median * 1e-9, report.GcStats.GetBytesAllocatedPerOperation(report.BenchmarkCase));
+}

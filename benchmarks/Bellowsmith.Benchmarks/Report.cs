@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Text;
+using Bellowsmith.Kits.Studies.InstalledHeight;
+
+namespace Bellowsmith.Benchmarks;
+
+/// <summary>One line of the table. A target is in seconds or bytes; what has none holds.</summary>
+internal sealed record Line(
+    string Regime, Measured Measured, string Baseline, Measured? Beside, double? MostTime_s = null, long? MostBytes = null)
+{
+    public bool Holds => !(Measured.Median_s > MostTime_s) && !(Measured.Allocated_bytes > MostBytes);
+}
+
+/// <summary>The machine, the table of ratios, and whether SciPy agrees, as Markdown.</summary>
+internal static class Report
+{
+    public static string Machine(SciPy? scipy, string sdk) => $"""
+        - machine: {Processor()}, {Environment.ProcessorCount} cores, {RuntimeInformation.OSDescription}
+        - .NET SDK {sdk}, {RuntimeInformation.FrameworkDescription}, {RuntimeInformation.ProcessArchitecture}
+        - {scipy?.Versions ?? "SciPy: not compared (Debian's python3-scipy could not be had)"}
+        - OPENBLAS_CORETYPE and OPENBLAS_L2_SIZE are not passed on to SciPy's process: where set, they slow it down
+
+        """;
+
+    public static string Table(IReadOnlyList<Line> lines)
+    {
+        string[][] cells = [
+            ["regime", "median", "allocated", "baseline in the same run", "its median", "time / baseline", "target"],
+            .. lines.Select(Cells)];
+        int[] widths = [.. Enumerable.Range(0, cells[0].Length).Select(c => cells.Max(row => row[c].Length))];
+        StringBuilder text = new();
+        foreach (string[] row in cells)
+        {
+            text.Append("| ").AppendJoin(" | ", row.Select((cell, c) => cell.PadRight(widths[c]))).AppendLine(" |");
+            if (row == cells[0]) text.Append('|').AppendJoin('|', widths.Select(w => new string('-', w + 2))).AppendLine("|");
+        }
+
+        return text.ToString();
+    }
+
+    public static string Agreement(InstalledHeightResult ours, SciPy scipy)
+    {
+        string[] against = [.. scipy.Disagreements(ours)];
+        IEnumerable<string> found = ours.Solutions.Zip(scipy.Solutions, (here, there) => Text(
+            $"{here.Height_m * 1e3:0.0000} / {there.Height_m * 1e3:0.0000} mm, {here.SpringRate_N_per_m / 1e3:0.0000} / {there.Rate_N_per_m / 1e3:0.0000} N/mm, ±{(here.SpringRateBand_N_per_m!.Value.High - here.SpringRate_N_per_m) / 1e3:0.0000} / ±{there.Half_N_per_m / 1e3:0.0000} N/mm"));
+        return (against.Length == 0 ? "Both agree (height within 0.05 mm, rate within 0.2 %, band within 2 %): " : $"THEY DISAGREE ({string.Join("; ", against)}): ")
+            + $"here / SciPy {string.Join("; ", found)}.";
+    }
+
+    private static string[] Cells(Line line) =>
+    [
+        line.Regime,
+        Time(line.Measured.Median_s),
+        line.Measured.Allocated_bytes is { } bytes ? Text($"{bytes:#,0} B") : "",
+        line.Baseline,
+        line.Beside is { } beside ? Time(beside.Median_s) : "not compared",
+        line.Beside is { } b ? Text($"{line.Measured.Median_s / b.Median_s:0.000}") : "",
+        Target(line),
+    ];
+
+    private static string Target(Line line)
+    {
+        if (line.MostTime_s is null && line.MostBytes is null) return "";
+        string target = line.MostTime_s is { } time ? $"under {Time(time)}" : $"{line.MostBytes} B";
+        return $"{target}: {(line.Holds ? "holds" : "MISSED")}";
+    }
+
+    private static string Time(double time_s) => time_s switch
+    {
+        < 1e-6 => Text($"{time_s * 1e9:0.00} ns"),
+        < 1e-3 => Text($"{time_s * 1e6:0.00} µs"),
+        _ => Text($"{time_s * 1e3:0.00} ms"),
+    };
+
+    private static string Processor() => File.Exists("/proc/cpuinfo")
+        ? File.ReadLines("/proc/cpuinfo").First(l => l.StartsWith("model name", StringComparison.Ordinal)).Split(':')[1].Trim()
+        : RuntimeInformation.ProcessArchitecture.ToString();
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

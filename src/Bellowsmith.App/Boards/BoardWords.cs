@@ -43,7 +43,7 @@ public static class BoardWords
         say["thread.label"] = "exposed thread";
         say["gauge.label"] = "what if the gauge pressure were";
         say["thread.value"] = units.Text(Dimension.Length, here.Thread?.Exposed_m);
-        say["thread.turns"] = here.Thread is { } thread ? HeightWords.Turns(thread.Turns) : "the kit names no thread";
+        say["thread.turns"] = here.Thread is { } thread ? $"· {thread.Turns.ToString("0.0", CultureInfo.InvariantCulture)} turns" : "the kit names no thread";
         say["height.why"] = Why(view, words, none);
         say["height.thread"] = here.Thread is { Reachable: true } set ? $"Set {units.Text(Dimension.Length, set.Exposed_m)} of exposed thread, {HeightWords.Turns(set.Turns)}." : "";
         say["height.thread-miss"] = here.Thread is not { Reachable: false } miss ? ""

@@ -8,7 +8,7 @@ namespace Bellowsmith.App.Boards;
 /// <summary>The travel ladder as SVG: wheel travel upright, bump up, the rungs' words to the right kept clear of each other.</summary>
 public static class LadderSvg
 {
-    public const double Width = 640, Height = 300;
+    public const double Width = 760, Height = 300;
     private const double Rail = 84, Top = 16, Bottom = 284, RungEnd = 128, WordsAt = 168, LineOfWords = 21;
 
     public static string Of(TravelLadder ladder)

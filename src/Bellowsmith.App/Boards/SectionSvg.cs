@@ -33,6 +33,12 @@ public static class SectionSvg
                     svg.Append(k == 0 ? 'M' : 'L').Append(CultureInfo.InvariantCulture, $"{path.Points[k].X:0.##} {-path.Points[k].Y:0.##}");
                 svg.Append(path.Closed ? "Z\"/>" : "\"/>");
                 break;
+            case SectionStrokes strokes:
+                svg.Append("<path ").Append(style).Append(" d=\"");
+                foreach ((SectionPoint from, SectionPoint to) in strokes.Strokes)
+                    svg.Append(CultureInfo.InvariantCulture, $"M{from.X:0.##} {-from.Y:0.##}L{to.X:0.##} {-to.Y:0.##}");
+                svg.Append("\"/>");
+                break;
             case SectionCircle circle:
                 svg.Append(CultureInfo.InvariantCulture, $"<circle {style} cx=\"{circle.Centre.X:0.##}\" cy=\"{-circle.Centre.Y:0.##}\" r=\"{circle.Radius:0.##}\"/>");
                 break;

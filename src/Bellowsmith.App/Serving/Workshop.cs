@@ -1,5 +1,9 @@
+using Bellowsmith.App.Boards;
 using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
+using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.InstalledHeight;
 
 namespace Bellowsmith.App.Serving;
 
@@ -111,16 +115,23 @@ public sealed record Document(DocumentOf Kind, string Address, string Name, IRea
     public static Document? Of(string address, string file)
     {
         string name = Path.GetFileNameWithoutExtension(file);
-        if (Heads(file, "kit/")) return Read(DocumentOf.Kit, address, name, () => KitReader.Read(file).Name);
-        if (Heads(file, "air-spring/")) return Read(DocumentOf.Spring, address, name, () => AirSpringReader.Read(file) is AirSpringPart part ? part.Name : name);
+        if (Heads(file, "kit/")) return Read(DocumentOf.Kit, address, name, () => Kit(KitReader.Read(file)));
+        if (Heads(file, "air-spring/")) return Read(DocumentOf.Spring, address, name, () => (AirSpringReader.Read(file).Name, []));
         return null;
     }
 
-    private static Document Read(DocumentOf kind, string address, string name, Func<string> read)
+    private static (string, IReadOnlyList<string>) Kit(Kit kit) => (kit.Name,
+    [
+        .. StrutCases.Of(kit, new StudyConditions(), InstalledHeightStudy.Needs).Select(strut =>
+            $"{BoardWords.Sentence(Names.Of(strut.End))}: {new HeightWords(InstalledHeightStudy.Answer(strut), DisplayUnits.Written(kit.WrittenUnits)).Answer()}"),
+    ]);
+
+    private static Document Read(DocumentOf kind, string address, string name, Func<(string Name, IReadOnlyList<string> Sentences)> read)
     {
         try
         {
-            return new Document(kind, address, read(), []);
+            (string title, IReadOnlyList<string> sentences) = read();
+            return new Document(kind, address, title, []) { Sentences = sentences };
         }
         catch (FaultsException faulty)
         {

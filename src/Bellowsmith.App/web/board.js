@@ -249,7 +249,7 @@ class Board {
   measure() {
     if (!this.frame) return;
     if (this.svg.getAttribute("viewBox") !== this.frame.viewBox) this.svg.setAttribute("viewBox", this.frame.viewBox);
-    const perPixel = this.perPixel(), height = Math.round(perPixel * 12 * 4) / 4;
+    const perPixel = this.perPixel(), height = Math.round(perPixel * 13 * 4) / 4;
     for (const handle of this.root.querySelectorAll("[data-handle]"))
       if (this.handles[handle.dataset.handle]) {
         const { x, y } = this.handles[handle.dataset.handle];

@@ -49,7 +49,7 @@ export class Plot {
       grid: { stroke: faint, width: 1 }, ticks: { show: false }, ...extra,
     });
     this.plot = new uPlot({
-      ...size, padding: [8, 10, 0, 0], legend: { show: false }, cursor: { show: false }, select: { show: false },
+      ...size, pxAlign: 0, padding: [8, 10, 0, 0], legend: { show: false }, cursor: { show: false }, select: { show: false },
       scales: { x: { time: false, range: () => [this.chart.x.low, this.chart.x.high] }, y: { range: () => [this.chart.y.low, this.chart.y.high] } },
       axes: [axis(this.chart.x.title, { size: 30 }), axis(this.chart.y.title, { size: 46 })],
       series: [
@@ -71,6 +71,7 @@ export class Plot {
     const context = plot.ctx, ratio = devicePixelRatio;
     context.save();
     context.scale(ratio, ratio);
+    context.setLineDash([]);
     const box = { left: plot.bbox.left / ratio, top: plot.bbox.top / ratio, width: plot.bbox.width / ratio, height: plot.bbox.height / ratio };
     const x = v => plot.valToPos(v, "x") + box.left, y = v => plot.valToPos(v, "y") + box.top;
     const taken = [];

@@ -15,11 +15,13 @@ internal sealed record Line(
 /// <summary>The machine, the table of ratios, and whether SciPy agrees, as Markdown.</summary>
 internal static class Report
 {
-    public static string Machine(SciPy? scipy, string sdk) => $"""
+    public static string Machine(SciPy? scipy, string sdk, int rounds) => $"""
         - machine: {Processor()}, {Environment.ProcessorCount} cores, {RuntimeInformation.OSDescription}
         - .NET SDK {sdk}, {RuntimeInformation.FrameworkDescription}, {RuntimeInformation.ProcessArchitecture}
         - {scipy?.Versions ?? "SciPy: not compared (Debian's python3-scipy could not be had)"}
-        - OPENBLAS_CORETYPE and OPENBLAS_L2_SIZE are not passed on to SciPy's process: where set, they slow it down
+        - SciPy's process runs at its fastest here: OPENBLAS_CORETYPE and OPENBLAS_L2_SIZE are unset, which slow it down
+          where set, and OPENBLAS_NUM_THREADS is 1, since threads cost more than they save on matrices this small
+        - each time is the median in the quietest of {rounds} rounds; a ratio below 1 is faster than the baseline
 
         """;
 

@@ -224,14 +224,14 @@ class Strut:
         return found
 
 
-def median_ms(work, repeats):
+def median_s(work, repeats):
     for _ in range(max(repeats // 5, 2)):
         work()
     times = []
     for _ in range(repeats):
         start = time.perf_counter()
         work()
-        times.append((time.perf_counter() - start) * 1e3)
+        times.append(time.perf_counter() - start)
     return float(np.median(times))
 
 
@@ -251,9 +251,11 @@ def main():
     strut = Strut(fit(*columns, sweep_of), given)
     print(json.dumps({
         "blas": blas(), "scipy": scipy.__version__, "numpy": np.__version__, "python": sys.version.split()[0],
-        "fit_ms": median_ms(lambda: fit(*columns, sweep_of), 40),
-        "solve_ms": median_ms(strut.solve, 200),
-        "scan_ms": median_ms(strut.scan, 200),
+        "median_s": {
+            "fit": median_s(lambda: fit(*columns, sweep_of), 60),
+            "solve": median_s(strut.solve, 300),
+            "scan": median_s(strut.scan, 1000),
+        },
         "solutions": strut.solve(),
     }))
 

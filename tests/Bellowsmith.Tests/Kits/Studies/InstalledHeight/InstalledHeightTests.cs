@@ -79,7 +79,7 @@ public sealed class InstalledHeightTests
         Assert.Equal(2, result.Solutions.Count);
         Assert.DoesNotContain(result.Solutions, s => s.Recommended);
         Assert.StartsWith("Every height that gives 103.5 N/mm takes more than", Reason(result), StringComparison.Ordinal);
-        Assert.Contains("2.87 bar at 80.0 mm", Reason(result), StringComparison.Ordinal);
+        Assert.Contains("2.87 bar gauge at 80.0 mm", Reason(result), StringComparison.Ordinal);
     }
 
     [Fact]

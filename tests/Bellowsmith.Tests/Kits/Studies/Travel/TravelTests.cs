@@ -39,7 +39,7 @@ public sealed class TravelTests
         var state = Answer(Strut()).AiredOut;
 
         BumpStop stop = new(0.030, 0.012, [0, 0.006, 0.012, 0.018], [0, 600, 2100, 6000]);
-        Assert.Equal(TravelEnd.LoadBalance, state.End);
+        Assert.Equal(TravelEnd.OnBumpStop, state.End);
         Assert.Equal(3300, stop.Force_N(0.030 + state.StopGap_m!.Value), 1e-3); // 2640/0.8
         Assert.Equal(0, state.GaugePressure_Pa);
         Assert.InRange(state.WheelTravel_m!.Value, 0.03375, 0.04125); // between 12 and 18 mm squeezed

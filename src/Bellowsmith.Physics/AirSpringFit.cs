@@ -13,7 +13,7 @@ public sealed class AirSpringFit
     // Two standard errors: the jackknife by sweep is itself a little wide for few sweeps, which stands in for Student's t.
     private const double StandardErrors = 2;
     private const int LeastSweeps = 4;
-    private const double FarOut = 5, NoScatter = 2e-6, MostSetAside = 0.05;
+    private const double FarOutBy = 5, NoScatter = 2e-6, MostSetAside = 0.05;
 
     private readonly AreaModel? _area;
     private AirSpring[] _withoutOneSweep = [], _smoothing = [];
@@ -43,7 +43,7 @@ public sealed class AirSpringFit
 
     public IReadOnlyList<SetAsideRow> SetAside { get; private init; } = [];
 
-    public ExponentFit? Exponent { get; private init; }
+    public ExponentFit? Exponent { get; private set; }
 
     public SealedCheck? Sealed { get; private init; }
 
@@ -89,23 +89,15 @@ public sealed class AirSpringFit
         (int[] of, int named) = Sweeps.Number(all);
         (bool enough, int sweeps) = (named >= LeastSweeps, named);
         if (!enough) (of, sweeps) = Sweeps.Blocks(of, named);
-        AreaModel area = new(all, of, sweeps, enough);
-        area.Regression.Solve();
-        List<SetAsideRow> aside = FindFarOut(all, of, area, out int[] kept);
-        if (aside.Count > 0)
-        {
-            (all, of) = (kept.Select(i => all[i]).ToArray(), kept.Select(i => of[i]).ToArray());
-            area = new AreaModel(all, of, sweeps, enough);
-            area.Regression.Solve();
-        }
-
+        (AreaModel area, Dictionary<int, SetAsideRow> far) = WithoutWildReadings(all, of, sweeps, enough);
+        (all, of) = (Kept(all, far), Kept(of, far));
         double n = exponent ?? SealedAir.InServiceExponent;
         (int[] sweepOf, int everySweep) = EverySweep(data.Rows, all, of, sweeps);
         VolumeModel volume = new(data.Rows, sweepOf, everySweep, area.Basis.Start, area.Basis.End,
             identity => SealedSweeps.VolumeAtLeastHeight_m3(data.Rows, identity, n, ambient_Pa) ?? double.NaN);
         AirSpring spring = volume.Fit(area, area.Regression.Coefficients);
         bool scatter = area.ReadingDeviation_N > NoScatter * all.Average(r => Math.Abs(r.Force_N));
-        return new AirSpringFit(spring, area)
+        AirSpringFit fit = new(spring, area)
         {
             RegulatedRows = all.Length,
             SweepCount = named,
@@ -115,16 +107,38 @@ public sealed class AirSpringFit
             VolumeSource = volume.ShowsShape ? VolumeSource.Measured
                 : volume.HasRows ? VolumeSource.MeasuredAnchor : VolumeSource.SealedSweeps,
             StretchMeasured = volume.ShowsStretch,
-            SetAside = aside,
-            // Without either, the volume rests on an assumed exponent, which the fast sweeps would only repeat.
-            Exponent = volume.HasRows || SealedSweeps.Any(data.Rows, AirMode.SealedSlow, spring.LeastHeight_m, spring.GreatestHeight_m)
-                ? SealedSweeps.Exponent(data.Rows, spring, ambient_Pa)
-                : null,
+            SetAside = [.. far.Values],
             Sealed = SealedSweeps.Check(data.Rows, spring),
             SmallStrokes = [.. Fitting.SmallStrokes.Of(data.Rows, spring, ambient_Pa, n)],
             _withoutOneSweep = scatter ? WithoutEachSweep(area, volume) : [],
             _smoothing = scatter ? SmoothingDepartures(area, volume) : [],
         };
+        // Without either, the volume rests on an assumed exponent, which the fast sweeps would only repeat.
+        if (volume.HasRows || SealedSweeps.Any(data.Rows, AirMode.SealedSlow, spring.LeastHeight_m, spring.GreatestHeight_m))
+            fit.Exponent = fit.FastExponent(data.Rows, ambient_Pa);
+        return fit;
+    }
+
+    // Scatter from sweep to sweep, and how far the exponent hangs on the curve that turns heights into volumes.
+    private ExponentFit? FastExponent(IReadOnlyList<SpringRow> rows, double ambient_Pa)
+    {
+        if (SealedSweeps.Exponent(rows, Spring, ambient_Pa) is not { } found) return null;
+        if (Band(s => SealedSweeps.Exponent(rows, s, ambient_Pa)!.Value.Value) is not { } byCurve) return found;
+        double half = double.Hypot(found.High - found.Value, byCurve.High - found.Value);
+        return found with { Low = found.Value - half, High = found.Value + half };
+    }
+
+    // A wild reading drags the curve off its neighbours: those that lie well on the curve of the rest come back.
+    private static (AreaModel Area, Dictionary<int, SetAsideRow> Far) WithoutWildReadings(
+        SpringRow[] rows, int[] sweepOf, int sweeps, bool ownEffects)
+    {
+        AreaModel area = Fitted(rows, sweepOf, sweeps, ownEffects, []);
+        Dictionary<int, SetAsideRow> suspects = FarOut(rows, sweepOf, area, 4 * MostSetAside);
+        if (suspects.Count == 0) return (area, suspects);
+        area = Fitted(rows, sweepOf, sweeps, ownEffects, suspects);
+        Dictionary<int, SetAsideRow> far = FarOut(rows, sweepOf, area, 1).Where(f => suspects.ContainsKey(f.Key)).ToDictionary();
+        if (far.Count > MostSetAside * rows.Length) far.Clear();
+        return (Fitted(rows, sweepOf, sweeps, ownEffects, far), far);
     }
 
     /// <summary>
@@ -179,17 +193,27 @@ public sealed class AirSpringFit
         return [.. springs];
     }
 
-    private static List<SetAsideRow> FindFarOut(SpringRow[] rows, int[] sweepOf, AreaModel area, out int[] kept)
+    private static AreaModel Fitted(SpringRow[] rows, int[] sweepOf, int sweeps, bool ownEffects, Dictionary<int, SetAsideRow> without)
+    {
+        AreaModel area = new(Kept(rows, without), Kept(sweepOf, without), sweeps, ownEffects);
+        area.Regression.Solve();
+        return area;
+    }
+
+    private static T[] Kept<T>(T[] rows, Dictionary<int, SetAsideRow> without) =>
+        without.Count == 0 ? rows : [.. rows.Where((_, i) => !without.ContainsKey(i))];
+
+    // By place among the rows; none where they are more than a share, for then the curve is wrong, not the readings.
+    private static Dictionary<int, SetAsideRow> FarOut(SpringRow[] rows, int[] sweepOf, AreaModel area, double mostShare)
     {
         double[] miss = rows.Select((r, i) => r.Force_N - area.Predict_N(r, sweepOf[i])).ToArray();
         double deviation = 1.4826 * Median(miss.Select(Math.Abs));
         double least = 1e-3 * rows.Average(r => Math.Abs(r.Force_N));
-        int[] far = Enumerable.Range(0, rows.Length)
-            .Where(i => Math.Abs(miss[i]) > Math.Max(FarOut * deviation, least)).ToArray();
-        if (far.Length > MostSetAside * rows.Length) far = [];
-        kept = Enumerable.Range(0, rows.Length).Except(far).ToArray();
-        return far.Select(i => new SetAsideRow(
-            rows[i].Line, rows[i].Height_m, rows[i].GaugePressure_Pa, miss[i], miss[i] / Math.Max(deviation, 1e-9))).ToList();
+        Dictionary<int, SetAsideRow> far = [];
+        for (int i = 0; i < rows.Length; i++)
+            if (Math.Abs(miss[i]) > Math.Max(FarOutBy * deviation, least))
+                far[i] = new(rows[i].Line, rows[i].Height_m, rows[i].GaugePressure_Pa, miss[i], miss[i] / Math.Max(deviation, 1e-9));
+        return far.Count > mostShare * rows.Length ? [] : far;
     }
 
     // Volumes may stand in rows outside the curve (sealed, at rest); those sweeps are numbered after the curve's own.

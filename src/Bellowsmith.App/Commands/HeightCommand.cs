@@ -12,7 +12,7 @@ internal static class HeightCommand
 {
     public const string Example =
         """
-        bellowsmith height examples/fenwright/kits/corvine-street.json
+        bellowsmith height examples/fenwright/kits/ostrane-street.json
         answers for each strut: spring height, gauge pressure, rate with its 95 % band, thread and turns.
         With --json the same, unrounded. Exit code 3 where no height gives the rate: it says why and what can be had.
         """;

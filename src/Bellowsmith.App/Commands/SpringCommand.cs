@@ -30,7 +30,7 @@ internal static class SpringCommand
         StudyOptions options = new(command, withLoadCase: false);
         command.Validators.Add(result =>
         {
-            if (result.GetResult(load) is { } given && given.GetValueOrDefault<Quantity?>() is { Si: <= 0 })
+            if (result.GetResult(load) is { } given && !given.Errors.Any() && given.GetValueOrDefault<Quantity?>() is { Si: <= 0 })
                 result.AddError("--load must be more than nothing.");
         });
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>

@@ -56,7 +56,7 @@ internal sealed class StudyOptions
     {
         if (result.GetResult(_ambient) is not null && result.GetResult(_altitude) is not null)
             result.AddError("Give --ambient or --altitude, not both.");
-        if (result.GetResult(_altitude) is { } given && given.GetValueOrDefault<Quantity?>() is { } altitude
+        if (result.GetResult(_altitude) is { } given && !given.Errors.Any() && given.GetValueOrDefault<Quantity?>() is { } altitude
             && altitude.Si is < StandardAtmosphere.LeastAltitude_m or > StandardAtmosphere.GreatestAltitude_m)
             result.AddError($"--altitude must lie between {StandardAtmosphere.LeastAltitude_m:0} and {StandardAtmosphere.GreatestAltitude_m:0} m.");
     }

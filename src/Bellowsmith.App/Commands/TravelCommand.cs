@@ -13,7 +13,7 @@ internal static class TravelCommand
 {
     public const string Example =
         """
-        bellowsmith travel examples/fenwright/kits/corvine-street.json
+        bellowsmith travel examples/fenwright/kits/ostrane-street.json
         answers for each strut with heights, gaps and gauge pressures, then rule by rule.
         """;
 

@@ -1,0 +1,252 @@
+#!/usr/bin/env dotnet
+#:property PublishAot=false
+#:property RestorePackagesWithLockFile=false
+
+// Writes every CSV file of the invented workshop in examples/fenwright; the documents beside them are written by hand.
+//
+//     dotnet run examples/generate.cs             writes the files, byte for byte the same on every run
+//     dotnet run examples/generate.cs -- truth    prints what the invented springs really are; tests hold the fit to it
+//
+// All data are invented: no workshop, car, part or reading exists. A bellows is a law, not a shape: area A(h) and stretch
+// c(h), polynomials of height, give V = V0(h) + c(h)·p with V0' = A. A wall without loss then has ∂F/∂p = ∂V/∂h, hence
+// F = p·A(h) + ½·p²·c'(h): no spring here contradicts virtual work. On top come friction of the wall, the zero and gain of
+// each sweep, the reading's own noise, the instrument's rounding, and one force with two digits swapped.
+
+using System.Globalization;
+
+const double Inch_m = 0.0254, PoundForce_N = 4.4482216152605, Psi_Pa = PoundForce_N / (Inch_m * Inch_m);
+
+var single152 = new Bellows(0.080, [103e-4, -20e-4, -9e-4, -2e-4], 1330e-6, [12e-11, 7e-11, 1e-11]);
+var single140 = new Bellows(0.075, [86e-4, -17e-4, -8e-4, -2e-4], 1010e-6, [2e-11, 0.4e-11]);
+var double146 = new Bellows(0.095, [103e-4, -14e-4, -6e-4, -1.5e-4], 1210e-6, [15e-11, 8e-11, 1e-11]);
+
+if (args is ["truth"])
+{
+    Truth.Print("single-152", single152, [55, 75, 95]);
+    Truth.Print("single-140", single140, [55, 75, 95]);
+    Truth.Print("double-146", double146, [70, 90, 115]);
+    return;
+}
+
+var folder = Path.Combine((string)AppContext.GetData("EntryPointFileDirectoryPath")!, "fenwright");
+
+// A frame that exports decimal commas, one that exports tabs, one in inches.
+Write("springs/single-152.csv", new LoadFrame(single152, 152)
+    .Regulated([2e5, 3e5, 4e5, 5e5], Heights(38, 122, 6), repeats: 2)
+    .Sealed(76e-3, [3e5], [2.5e5, 3e5, 3.5e5])
+    .SmallStrokes((70e-3, 3.2e5), (76e-3, 3.2e5), (94e-3, 3.6e5))
+    .SwapDigits(65)
+    .Export(';', ',', new("mm", 1e-3, 2), new("bar", 1e5, 3), new("N", 1, 0), new("L", 1e-3, 3)));
+Write("springs/single-140.csv", new LoadFrame(single140, 140)
+    .Regulated([2e5, 3.2e5, 4.4e5], Heights(37, 115, 6), repeats: 3)
+    .Sealed(75e-3, [3.4e5], [3e5, 3.4e5, 3.8e5])
+    .SmallStrokes((70e-3, 3.3e5), (85e-3, 3.5e5))
+    .Export('\t', '.', new("mm", 1e-3, 2), new("kPa", 1e3, 1), new("N", 1, 0), new("cm3", 1e-6, 0)));
+Write("springs/double-146.csv", new LoadFrame(double146, 146)
+    .Regulated([30 * Psi_Pa, 45 * Psi_Pa, 60 * Psi_Pa, 75 * Psi_Pa], Heights(52.07, 140.97, 6.35), repeats: 2)
+    .Sealed(91.44e-3, [45 * Psi_Pa], [40 * Psi_Pa, 45 * Psi_Pa, 50 * Psi_Pa])
+    .SmallStrokes((86.36e-3, 42 * Psi_Pa), (101.6e-3, 45 * Psi_Pa))
+    .Export(',', '.', new("in", Inch_m, 3), new("psi", Psi_Pa, 2), new("lbf", PoundForce_N, 1), new("in3", Inch_m * Inch_m * Inch_m, 1)));
+
+Write("cars/front-ratio.csv", ["wheel travel [mm],strut travel [mm]",
+    .. Heights(-60, 60, 10).Select(z => Invariant($"{z * 1e3:0},{Rounded((0.93 * z + 0.2 * z * z) * 1e3, 1)}"))]);
+Write("dampers/stop-22.csv", Stop(22, 11, 260));
+Write("dampers/stop-26.csv", Stop(26, 13, 210));
+
+static double[] Heights(double least_mm, double greatest_mm, double step_mm) =>
+    [.. Enumerable.Range(0, (int)((greatest_mm - least_mm) / step_mm + 1.5)).Select(k => (least_mm + k * step_mm) * 1e-3)];
+
+// Cellular stops: soft at first, then steeply harder as the cells close.
+static IEnumerable<string> Stop(int free_mm, int solid_mm, double soft_N)
+{
+    yield return "# Cellular bump stop on the press, third squeeze. Invented data.";
+    yield return "compression [mm],force [N]";
+    for (double at = 0; at <= free_mm - solid_mm; at++)
+    {
+        double share = at / (free_mm - solid_mm);
+        yield return Invariant($"{at:0},{Rounded(soft_N * share * (1 + share * share * share * (3 + 15 * share * share)), 0)}");
+    }
+}
+
+void Write(string file, IEnumerable<string> lines) =>
+    File.WriteAllText(Path.Combine(folder, file), string.Concat(lines.Select(line => line + "\n")));
+
+static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+// No "-0.0": an instrument does not write one.
+static string Rounded(double value, int places) =>
+    (Math.Round(value, places) + 0.0).ToString("F" + places, CultureInfo.InvariantCulture);
+
+/// <summary>What a spring really is. Polynomials of x = (h − middle)/40 mm; SI; gauge pressures.</summary>
+internal sealed record Bellows(double Middle_m, double[] Area_m2, double MiddleVolume_m3, double[] Stretch_m3_per_Pa)
+{
+    private const double Ambient_Pa = 101_325, Reach_m = 0.040;
+
+    public double Force_N(double height_m, double gaugePressure_Pa) =>
+        gaugePressure_Pa * Sum(Area_m2, Place(height_m)) + gaugePressure_Pa * gaugePressure_Pa * Slope(Stretch_m3_per_Pa, Place(height_m)) / Reach_m / 2;
+
+    public double Volume_m3(double height_m, double gaugePressure_Pa) =>
+        MiddleVolume_m3 + Reach_m * Integral(Area_m2, Place(height_m)) + Sum(Stretch_m3_per_Pa, Place(height_m)) * gaugePressure_Pa;
+
+    /// <summary>Gauge pressure when the air shut in at one state is brought to another height: pabs·Vⁿ is kept.</summary>
+    public double Sealed_Pa(double height_m, double fromHeight_m, double fromGaugePressure_Pa, double exponent)
+    {
+        double kept = Content(fromHeight_m, fromGaugePressure_Pa), low = 0, high = 30e5;
+        for (int step = 0; step < 60; step++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = Content(height_m, middle) < kept ? (middle, high) : (low, middle);
+        }
+
+        return low;
+
+        double Content(double height, double gauge) => Math.Log(gauge + Ambient_Pa) + exponent * Math.Log(Volume_m3(height, gauge));
+    }
+
+    /// <summary>−dF/dh with the air shut in, from the law itself.</summary>
+    public double SealedRate_N_per_m(double height_m, double gaugePressure_Pa, double exponent)
+    {
+        const double step_m = 1e-5;
+        return (At(height_m - step_m) - At(height_m + step_m)) / (2 * step_m);
+
+        double At(double height) => Force_N(height, Sealed_Pa(height, height_m, gaugePressure_Pa, exponent));
+    }
+
+    private double Place(double height_m) => (height_m - Middle_m) / Reach_m;
+
+    private static double Sum(double[] c, double x) => c.Reverse().Aggregate(0.0, (sum, next) => sum * x + next);
+
+    private static double Integral(double[] c, double x) => x * Sum([.. c.Select((next, k) => next / (k + 1))], x);
+
+    private static double Slope(double[] c, double x) => Sum([.. c.Skip(1).Select((next, k) => next * (k + 1))], x);
+}
+
+/// <summary>A load frame with its errors: what it writes down of a spring.</summary>
+internal sealed class LoadFrame(Bellows spring, ulong seed)
+{
+    private const double SlowExponent = 1.01, FastExponent = 1.36, FastSpread = 0.005, SmallStrokeStiffer = 1.15, Stroke_m = 0.002;
+
+    private readonly List<Reading> _readings = [];
+    private double[] _heights_m = [];
+    private ulong _state = seed;
+    private int _sweep;
+    private double _zero_N, _gain;
+
+    /// <summary>Gauge pressure held at each level; the water that fills the spring is weighed in the first cycle of each.</summary>
+    public LoadFrame Regulated(double[] gaugePressures_Pa, double[] heights_m, int repeats)
+    {
+        _heights_m = heights_m;
+        for (int repeat = 0; repeat < repeats; repeat++)
+            foreach (double gauge in gaugePressures_Pa)
+                Cycle("regulated", () => _ => gauge * (1 + 0.002 * Noise()), weighWater: repeat == 0);
+        return this;
+    }
+
+    /// <summary>The valve shut at one height, at each of these gauge pressures.</summary>
+    public LoadFrame Sealed(double height_m, double[] slow_Pa, double[] fast_Pa)
+    {
+        foreach (double gauge in slow_Pa) Cycle("sealed slow", () => Shut(gauge, SlowExponent));
+        foreach (double gauge in fast_Pa) Cycle("sealed fast", () => Shut(gauge, FastExponent + FastSpread * Noise()));
+        return this;
+
+        Func<double, double> Shut(double gauge, double exponent) => h => spring.Sealed_Pa(h, height_m, gauge, exponent);
+    }
+
+    /// <summary>Rubber is stiffer the less it is worked: these readings stay out of the curve and show by how much.</summary>
+    public LoadFrame SmallStrokes(params ReadOnlySpan<(double Height_m, double GaugePressure_Pa)> setPoints)
+    {
+        foreach (var (height, gauge) in setPoints) SmallStroke(height, gauge);
+        return this;
+    }
+
+    /// <summary>The hand that typed one force in wrote its hundreds and tens the wrong way round.</summary>
+    public LoadFrame SwapDigits(int reading)
+    {
+        double force = Math.Round(_readings[reading].Force_N), tens = Math.Floor(force / 10) % 10, hundreds = Math.Floor(force / 100) % 10;
+        _readings[reading] = _readings[reading] with { Force_N = force + 90 * (tens - hundreds) };
+        return this;
+    }
+
+    public IEnumerable<string> Export(char separator, char mark, Column length, Column gaugePressure, Column force, Column volume)
+    {
+        yield return "# Fenwright Strut Works, load frame. Bare spring, no rod. Invented data.";
+        yield return string.Join(separator,
+            $"height [{length.Unit}]", $"gauge pressure [{gaugePressure.Unit}]", $"force [{force.Unit}]", $"volume [{volume.Unit}]",
+            $"amplitude [{length.Unit}]", "mode", "direction", "sweep");
+        foreach (Reading reading in _readings)
+            yield return string.Join(separator,
+                Text(reading.Height_m, length), Text(reading.GaugePressure_Pa, gaugePressure), Text(reading.Force_N, force),
+                Text(reading.Volume_m3, volume), Text(reading.Amplitude_m, length), reading.Mode, reading.Direction, reading.Sweep);
+
+        string? Text(double? value, Column column) =>
+            (value / column.Size)?.ToString("F" + column.Places, CultureInfo.InvariantCulture).Replace('.', mark);
+    }
+
+    // Down and up again; each way has a gauge pressure of its own, since no two fast strokes take the same time.
+    private void Cycle(string mode, Func<Func<double, double>> gaugePressure_Pa, bool weighWater = false)
+    {
+        string sweep = NextSweep();
+        Func<double, double> down = gaugePressure_Pa(), up = gaugePressure_Pa();
+        foreach (double height in _heights_m.Reverse()) Read("compressing", height, down, +1, weighWater);
+        foreach (double height in _heights_m) Read("extending", height, up, -1, false);
+
+        void Read(string direction, double nominal_m, Func<double, double> pressed, int friction, bool volume)
+        {
+            double height = nominal_m + 2e-5 * Noise(), gauge = pressed(height);
+            double force = spring.Force_N(height, gauge) + friction * (5 + 4e-5 * gauge);
+            Note(height, gauge, force, volume ? spring.Volume_m3(height, gauge) + 1.2e-6 * Noise() : null, null, mode, direction, sweep);
+        }
+    }
+
+    private void SmallStroke(double height_m, double gaugePressure_Pa)
+    {
+        string sweep = NextSweep();
+        double rate = SmallStrokeStiffer * spring.SealedRate_N_per_m(height_m, gaugePressure_Pa, FastExponent);
+        for (int step = -3; step <= 3; step++)
+        {
+            double away = step * Stroke_m / 3, gauge = spring.Sealed_Pa(height_m + away, height_m, gaugePressure_Pa, FastExponent);
+            Note(height_m + away, gauge, spring.Force_N(height_m, gaugePressure_Pa) - rate * away, null, Stroke_m, "sealed fast", "extending", sweep);
+        }
+    }
+
+    private void Note(double height_m, double gauge_Pa, double force_N, double? volume_m3, double? amplitude_m, string mode, string direction, string sweep) =>
+        _readings.Add(new(height_m, gauge_Pa + 60 * Noise(), force_N * (1 + _gain) + _zero_N + 1.5 * Noise(), volume_m3, amplitude_m, mode, direction, sweep));
+
+    private string NextSweep()
+    {
+        (_zero_N, _gain) = (3 * Noise(), 0.0008 * Noise());
+        return (++_sweep).ToString("00", CultureInfo.InvariantCulture);
+    }
+
+    // Nearly normal, deviation 1: twelve uniform numbers (splitmix64) less their mean, so that no platform rounds otherwise.
+    private double Noise()
+    {
+        double sum = -6;
+        for (int k = 0; k < 12; k++)
+        {
+            ulong z = _state += 0x9E3779B97F4A7C15;
+            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
+            z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
+            sum += ((z ^ (z >> 31)) >> 11) * (1.0 / (1UL << 53));
+        }
+
+        return sum;
+    }
+
+    private sealed record Reading(
+        double Height_m, double GaugePressure_Pa, double Force_N, double? Volume_m3, double? Amplitude_m, string Mode, string Direction, string Sweep);
+}
+
+/// <summary>How the frame writes a quantity: its unit, the unit's size in SI, decimal places.</summary>
+internal readonly record struct Column(string Unit, double Size, int Places);
+
+internal static class Truth
+{
+    public static void Print(string name, Bellows spring, int[] heights_mm)
+    {
+        foreach (int height_mm in heights_mm)
+            foreach (double gauge_Pa in new[] { 250e3, 350e3, 450e3 })
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"{name} at {height_mm} mm, {gauge_Pa / 1e3:0} kPa: area {spring.Force_N(height_mm * 1e-3, gauge_Pa) / gauge_Pa * 1e4:0.00} cm2, volume {spring.Volume_m3(height_mm * 1e-3, gauge_Pa) * 1e6:0.0} cm3, sealed rate at n = 1.36 {spring.SealedRate_N_per_m(height_mm * 1e-3, gauge_Pa, 1.36) / 1e3:0.00} N/mm"));
+    }
+}

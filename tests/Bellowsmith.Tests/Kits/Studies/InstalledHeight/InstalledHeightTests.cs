@@ -1,4 +1,5 @@
 using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.InstalledHeight;
 using Bellowsmith.Physics;
@@ -43,7 +44,7 @@ public sealed class InstalledHeightTests
 
         Assert.Empty(result.Solutions);
         Assert.Null(result.Recommended);
-        Assert.Contains(reason, result.Reason, StringComparison.Ordinal);
+        Assert.Contains(reason, Reason(result), StringComparison.Ordinal);
         Assert.Equal(nearest_mm, result.Nearest!.Height_m * 1e3, 0.25); // a 128th of the range
         Assert.Equal(3300, result.SpringForce_N, 1e-6);
     }
@@ -77,8 +78,8 @@ public sealed class InstalledHeightTests
 
         Assert.Equal(2, result.Solutions.Count);
         Assert.DoesNotContain(result.Solutions, s => s.Recommended);
-        Assert.StartsWith("Every height that gives the rate takes more than", result.Reason, StringComparison.Ordinal);
-        Assert.Contains("2.87 bar at 80.0 mm", result.Reason, StringComparison.Ordinal);
+        Assert.StartsWith("Every height that gives 103.5 N/mm takes more than", Reason(result), StringComparison.Ordinal);
+        Assert.Contains("2.87 bar at 80.0 mm", Reason(result), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -334,4 +335,6 @@ public sealed class InstalledHeightTests
         Assert.Equal(height_mm, solution.Height_m * 1e3, 1e-5);
         Assert.Equal(gaugePressure_Pa, solution.GaugePressure_Pa, 0.1);
     }
+
+    private static string Reason(InstalledHeightResult result) => new HeightWords(result, DisplayUnits.Metric).Reason();
 }

@@ -37,12 +37,12 @@ internal sealed class BenchKit : IDisposable
             """),
         ("dampers/front.json", """
             {
-              "bellowsmith": "damper/1", "name": "Bench damper", "rodDiameter": "14 mm", "shortest": "260 mm", "longest": "390 mm",
+              "bellowsmith": "damper/1", "name": "Bench damper", "rodDiameter": "14 mm", "shortest": "262 mm", "longest": "329 mm",
               "gasGaugePressure": "20 bar", "gasVolume": "95 cm3",
-              "bumpStop": { "freeLength": "40 mm", "solidLength": "15 mm", "curve": "stop.csv" }
+              "bumpStop": { "freeLength": "45 mm", "solidLength": "30 mm", "curve": "stop.csv" }
             }
             """),
-        ("dampers/stop.csv", "compression [mm],force [N]\n0,0\n5,80\n10,260\n15,700\n20,1700\n25,4200\n"),
+        ("dampers/stop.csv", "compression [mm],force [N]\n0,0\n3,90\n6,280\n9,750\n12,1900\n15,4600\n"),
     ];
 
     public BenchKit()

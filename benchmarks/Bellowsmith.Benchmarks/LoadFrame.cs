@@ -54,7 +54,7 @@ internal static class LoadFrame
         return (gaugePressure_Pa * area, shape.Volume_m3 + stretch);
     }
 
-    // Normal deviates [Box Muller 1958], so that a seed gives the same rows everywhere.
+    // Normal deviates out of uniform ones: a seed gives the same rows everywhere.
     private sealed class Noise(int seed)
     {
         private readonly Random _random = new(seed);

@@ -5,19 +5,22 @@ namespace Bellowsmith.Benchmarks;
 /// <summary>Wall time from starting a process to its end.</summary>
 internal static class ProcessStart
 {
-    private const int Warm = 3, Runs = 15;
+    private const int Warm = 2, Runs = 11;
 
-    /// <summary>Medians of two commands run by turns, so that both meet the same machine.</summary>
-    public static (Measured First, Measured Second) Compare(string[] first, string[] second)
+    /// <summary>Commands run by turns, so that all meet the same machine.</summary>
+    public static Measured[] Of(params string[][] commands)
     {
-        double[] one = new double[Runs], other = new double[Runs];
+        double[][] times = [.. commands.Select(_ => new double[Runs])];
         for (int run = -Warm; run < Runs; run++)
         {
-            double a = Time_s(first), b = Time_s(second);
-            if (run >= 0) (one[run], other[run]) = (a, b);
+            for (int c = 0; c < commands.Length; c++)
+            {
+                double time = Time_s(commands[c]);
+                if (run >= 0) times[c][run] = time;
+            }
         }
 
-        return (new(Median(one), null), new(Median(other), null));
+        return [.. times.Select(t => new Measured(Median(t), null))];
     }
 
     private static double Time_s(string[] command)

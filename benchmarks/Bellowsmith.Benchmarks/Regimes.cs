@@ -1,11 +1,11 @@
 using System.Text.Json;
-using BenchmarkDotNet.Attributes;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.InstalledHeight;
 using Bellowsmith.Kits.Studies.Travel;
 using Bellowsmith.Physics;
+using BenchmarkDotNet.Attributes;
 
 namespace Bellowsmith.Benchmarks;
 

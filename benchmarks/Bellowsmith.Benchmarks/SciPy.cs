@@ -7,19 +7,20 @@ using Bellowsmith.Physics;
 namespace Bellowsmith.Benchmarks;
 
 /// <summary>The same fit and the same solve in NumPy and SciPy, timed in their own process.</summary>
-internal sealed record SciPy(string Versions, Measured Fit, Measured Solve, Measured Scan, SciPy.Solution[] Solutions)
+internal sealed record SciPy(string Versions, Dictionary<string, Measured> Timed, SciPy.Solution[] Solutions)
 {
     private const double HeightTolerance_m = 5e-5, RateTolerance = 2e-3, BandTolerance = 2e-2;
 
     /// <summary>An installed height found there, with half its band.</summary>
     internal readonly record struct Solution(double Height_m, double Rate_N_per_m, double Half_N_per_m);
 
-    /// <summary>Null where the machine has no SciPy.</summary>
-    public static SciPy? Run(string python, string script, BenchKit kit)
+    /// <summary>Asks and times it on the rows and the strut of a kit.</summary>
+    public static SciPy Run(string python, string script, BenchKit kit)
     {
         kit.Write("scipy.json", JsonSerializer.Serialize(Question(kit.Strut())));
         ProcessStartInfo start = new(python, [script, Path.Combine(kit.Root, "scipy.json")]) { RedirectStandardOutput = true };
         foreach (string slowing in new[] { "OPENBLAS_CORETYPE", "OPENBLAS_L2_SIZE" }) start.Environment.Remove(slowing);
+        start.Environment["OPENBLAS_NUM_THREADS"] = "1";
         using Process process = Process.Start(start)!;
         string text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
@@ -27,11 +28,9 @@ internal sealed record SciPy(string Versions, Measured Fit, Measured Solve, Meas
         JsonElement answer = JsonDocument.Parse(text).RootElement;
         return new SciPy(
             $"SciPy {answer.GetProperty("scipy")}, NumPy {answer.GetProperty("numpy")}, {answer.GetProperty("blas")}, Python {answer.GetProperty("python")}",
-            Time("fit_ms"), Time("solve_ms"), Time("scan_ms"),
+            answer.GetProperty("median_s").EnumerateObject().ToDictionary(t => t.Name, t => new Measured(t.Value.GetDouble(), null)),
             [.. answer.GetProperty("solutions").EnumerateArray().Select(s => new Solution(
                 s.GetProperty("height_m").GetDouble(), s.GetProperty("rate_N_per_m").GetDouble(), s.GetProperty("half_N_per_m").GetDouble()))]);
-
-        Measured Time(string name) => new(answer.GetProperty(name).GetDouble() * 1e-3, null);
     }
 
     /// <summary>Where the two disagree, in words; empty where they agree.</summary>

@@ -48,9 +48,7 @@ class Regression:
         self.x, self.z, self.of = x, z, sweep_of
         sweeps, m = sweep_of.max() + 1, z.shape[1]
         member = (sweep_of[None, :] == np.arange(sweeps)[:, None]).astype(float)
-        self.member = member
-        zs = member[:, :, None] * z
-        self.zs = zs.transpose(0, 2, 1)
+        self.member, self.zs = member, (member[:, :, None] * z).transpose(0, 2, 1)
         self.xx = np.stack([x[sweep_of == s].T @ x[sweep_of == s] for s in range(sweeps)])
         self.zx, self.zz = self.zs @ x, self.zs @ z
         self.all_xx = self.xx.sum(0)
@@ -64,15 +62,15 @@ class Regression:
         self.ranks = np.array([len(d) for d in self.differences], float)
         self.weights, self.level_weights = np.ones(len(penalties)), np.ones(m)
 
-    def eliminated(self):
-        factor = np.linalg.cholesky(self.zz + np.diag(self.level_weights))
-        return np.linalg.inv(factor)
+    def inverse_factors(self):
+        """For every sweep the inverse of the Cholesky factor of its own effects' system."""
+        return np.linalg.inv(np.linalg.cholesky(self.zz + np.diag(self.level_weights)))
 
     def solve(self, y):
         xy_by_sweep, zy = (self.member * y) @ self.x, self.zs @ y
         xy, yy, n, rows = xy_by_sweep.sum(0), y @ y, self.x.shape[1], len(y)
         for _ in range(60):
-            lower = self.eliminated()
+            lower = self.inverse_factors()
             w, v = (lower @ self.zx).reshape(-1, n), (lower @ zy[:, :, None]).ravel()
             system = self.all_xx - w.T @ w + np.tensordot(self.weights, self.products, 1)
             factor = cho_factor(system, lower=True, check_finite=False)
@@ -100,10 +98,9 @@ class Regression:
 
     def without(self, y):
         """Coefficients for every column of y at the settled weights: [all kept, first sweep left out, second ...]."""
-        n, lower = self.x.shape[1], self.eliminated()
+        n, lower = self.x.shape[1], self.inverse_factors()
         w, penalty = lower @ self.zx, np.tensordot(self.weights, self.products, 1)
-        projected = w.transpose(0, 2, 1) @ w
-        reduced = self.xx - projected
+        reduced = self.xx - w.transpose(0, 2, 1) @ w
         systems = reduced.sum(0) + penalty - np.concatenate([np.zeros((1, n, n)), reduced])
         xy = np.stack([self.x[self.of == s].T @ y[self.of == s] for s in range(len(lower))])
         right = xy - w.transpose(0, 2, 1) @ (lower @ (self.zs @ y))
@@ -224,14 +221,14 @@ class Strut:
         return found
 
 
-def median_ms(work, repeats):
+def median_s(work, repeats):
     for _ in range(max(repeats // 5, 2)):
         work()
     times = []
     for _ in range(repeats):
         start = time.perf_counter()
         work()
-        times.append((time.perf_counter() - start) * 1e3)
+        times.append(time.perf_counter() - start)
     return float(np.median(times))
 
 
@@ -251,9 +248,11 @@ def main():
     strut = Strut(fit(*columns, sweep_of), given)
     print(json.dumps({
         "blas": blas(), "scipy": scipy.__version__, "numpy": np.__version__, "python": sys.version.split()[0],
-        "fit_ms": median_ms(lambda: fit(*columns, sweep_of), 40),
-        "solve_ms": median_ms(strut.solve, 200),
-        "scan_ms": median_ms(strut.scan, 200),
+        "median_s": {
+            "fit": median_s(lambda: fit(*columns, sweep_of), 60),
+            "solve": median_s(strut.solve, 300),
+            "scan": median_s(strut.scan, 1000),
+        },
         "solutions": strut.solve(),
     }))
 

@@ -3,10 +3,10 @@ using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.App.Commands;
 
-/// <summary>An option whose value is a quantity, <c>--at "80 mm"</c>; what cannot be read is wrong usage.</summary>
+/// <summary>An option whose value is a quantity, <c>--at "80 mm"</c>; what cannot be read, or is refused, is wrong usage.</summary>
 internal static class QuantityOption
 {
-    public static Option<Quantity?> Create(string name, string description, string example, params Dimension[] dimensions)
+    public static Option<Quantity?> Create(string name, string description, string example, Dimension dimension, Func<double, string?>? refuses = null)
     {
         Option<Quantity?> option = new(name)
         {
@@ -16,9 +16,11 @@ internal static class QuantityOption
         option.CustomParser = result =>
         {
             string text = string.Join(' ', result.Tokens.Select(t => t.Value));
-            if (Quantity.Read(text, dimensions, out _) is { } quantity) return quantity;
-            string units = string.Join(", ", dimensions.SelectMany(UnitTable.Of).Select(u => u.Name).Distinct());
-            result.AddError($"{name} \"{text}\" is not a quantity: write a number and one of {units}, for example \"{example}\".");
+            Quantity? read = Quantity.Read(text, dimension, out _);
+            string? refused = read is { } quantity ? refuses?.Invoke(quantity.Si) : null;
+            if (read is not null && refused is null) return read;
+            string units = string.Join(", ", UnitTable.Of(dimension).Select(u => u.Name));
+            result.AddError(refused is not null ? $"{name} {refused}" : $"{name} \"{text}\" is not a quantity: write a number and one of {units}, for example \"{example}\".");
             return null;
         };
         return option;

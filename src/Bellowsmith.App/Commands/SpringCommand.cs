@@ -22,17 +22,13 @@ internal static class SpringCommand
         Command command = new("spring", "What does this spring do at one height under one load? Gauge pressure, effective area, volume, rates and natural frequency of the bare spring.");
         Argument<string> spring = DocumentArgument.Create("SPRING.json", "An air-spring document.");
         Option<Quantity?> at = QuantityOption.Create("--at", "Spring height", "70 mm", Dimension.Length);
-        Option<Quantity?> load = QuantityOption.Create("--load", "Force the spring carries", "3300 N", Dimension.Force);
+        Option<Quantity?> load = QuantityOption.Create("--load", "Force the spring carries", "3300 N", Dimension.Force,
+            force_N => force_N <= 0 ? "must be more than nothing." : null);
         (at.Required, load.Required) = (true, true);
         command.Add(spring);
         command.Add(at);
         command.Add(load);
         StudyOptions options = new(command, withLoadCase: false);
-        command.Validators.Add(result =>
-        {
-            if (result.GetResult(load) is { } given && given.GetValueOrDefault<Quantity?>() is { Si: <= 0 })
-                result.AddError("--load must be more than nothing.");
-        });
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             AirSpringPart part = AirSpringReader.Read(parsed.GetRequiredValue(spring));

@@ -10,6 +10,7 @@ namespace Bellowsmith.App.Commands;
 /// <summary>What every study command understands beside its own words.</summary>
 internal sealed class StudyOptions
 {
+    private const double LeastAmbient_Pa = 20e3, GreatestAmbient_Pa = 120e3;
     private const string Metric = "metric", Imperial = "imperial", Written = "written";
 
     private readonly Option<bool> _json = new("--json") { Description = "Print one JSON object and nothing else." };
@@ -20,10 +21,13 @@ internal sealed class StudyOptions
     };
 
     private readonly Option<Quantity?> _ambient = QuantityOption.Create(
-        "--ambient", "Absolute pressure outside", "84 kPa", Dimension.AbsolutePressure);
+        "--ambient", "Absolute pressure outside", "84 kPa", Dimension.AbsolutePressure,
+        ambient_Pa => ambient_Pa is < LeastAmbient_Pa or > GreatestAmbient_Pa ? "must lie between 20 and 120 kPa." : null);
 
     private readonly Option<Quantity?> _altitude = QuantityOption.Create(
-        "--altitude", "Altitude that sets the pressure outside (standard atmosphere)", "1600 m", Dimension.Length);
+        "--altitude", "Altitude that sets the pressure outside (standard atmosphere)", "1600 m", Dimension.Length,
+        altitude_m => altitude_m is < StandardAtmosphere.LeastAltitude_m or > StandardAtmosphere.GreatestAltitude_m
+            ? $"must lie between {StandardAtmosphere.LeastAltitude_m:0} and {StandardAtmosphere.GreatestAltitude_m:0} m." : null);
 
     private readonly Option<string?> _load = new("--load") { Description = "Load case of the car, by name.", HelpName = "case" };
 
@@ -56,8 +60,5 @@ internal sealed class StudyOptions
     {
         if (result.GetResult(_ambient) is not null && result.GetResult(_altitude) is not null)
             result.AddError("Give --ambient or --altitude, not both.");
-        if (result.GetResult(_altitude) is { } given && given.GetValueOrDefault<Quantity?>() is { } altitude
-            && altitude.Si is < StandardAtmosphere.LeastAltitude_m or > StandardAtmosphere.GreatestAltitude_m)
-            result.AddError($"--altitude must lie between {StandardAtmosphere.LeastAltitude_m:0} and {StandardAtmosphere.GreatestAltitude_m:0} m.");
     }
 }

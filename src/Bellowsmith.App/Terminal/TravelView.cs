@@ -61,20 +61,30 @@ internal static class TravelView
         ], s == result.Drive);
     }
 
+    // From no air to the first end of travel: beyond it more air changes nothing.
     private static void RideHeights(Screen screen, TravelResult result, DisplayUnits units)
     {
-        int every = (result.RideHeights.Count - 1) / (RideHeightLines - 1);
+        int last = result.RideHeights.Select((r, i) => (r, i)).FirstOrDefault(p => p.i > 0 && IsEnd(p.r.End)).i;
+        if (last == 0) last = result.RideHeights.Count - 1;
+        IEnumerable<int> lines = Enumerable.Range(0, RideHeightLines).Select(k => k * last / (RideHeightLines - 1)).Distinct();
         screen.Table(
             [$"gauge {units.Symbol(Dimension.GaugePressure)}", $"car stands {units.Symbol(Dimension.Length)}", "resting on"],
-            result.RideHeights.Where((_, i) => i % every == 0).Select(r => ((IReadOnlyList<string>)
-            [
-                units.Number(Dimension.GaugePressure, r.GaugePressure_Pa),
-                // The car's height over drive, so that more air is more: wheel travel the other way.
-                r.WheelTravel_m is { } z ? units.Number(Dimension.Length, -z) : "–",
-                r.WheelTravel_m is null ? TravelWords.End(null)
-                    : r.End != TravelEnd.LoadBalance ? TravelWords.End(r.End)
-                    : r.StopForce_N > 0 ? $"air and {units.Text(Dimension.Force, r.StopForce_N)} of stop" : "air",
-            ], false)));
+            lines.Select(i => (Line(result.RideHeights[i], units), false)));
+    }
+
+    private static bool IsEnd(TravelEnd? end) => end is not (TravelEnd.LoadBalance or TravelEnd.OnBumpStop or TravelEnd.BumpStopSolid);
+
+    private static IReadOnlyList<string> Line(RideHeight r, DisplayUnits units)
+    {
+        string stop = units.Text(Dimension.Force, r.StopForce_N) + " of stop";
+        string on = r.End switch
+        {
+            TravelEnd.LoadBalance => "air",
+            TravelEnd.OnBumpStop => r.GaugePressure_Pa > 0 ? "air and " + stop : stop,
+            _ => TravelWords.End(r.End),
+        };
+        // The car's height over drive, so that more air is more: wheel travel the other way.
+        return [units.Number(Dimension.GaugePressure, r.GaugePressure_Pa), units.Number(Dimension.Length, -r.WheelTravel_m), on];
     }
 
     private static void Rule(Screen screen, TravelFinding finding, TravelWords words, DisplayUnits units)

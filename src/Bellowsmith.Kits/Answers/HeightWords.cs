@@ -42,7 +42,7 @@ public sealed class HeightWords(InstalledHeightResult result, DisplayUnits units
         HeightSolution? rival = others.MinBy(s => s.Room.Shortfall_m);
         return result.RecommendedFor switch
         {
-            RecommendedFor.PressureLimit => $"The only height within the spring's {Gauge(_strut.Part.MaxGaugePressure_Pa)}: "
+            RecommendedFor.GaugePressureLimit => $"The only height within the spring's {Gauge(_strut.Part.MaxGaugePressure_Pa)}: "
                 + string.Join(", ", others.Select(o => $"{Length(o.Height_m)} would take {Gauge(o.GaugePressure_Pa)}")) + $". {room}",
             RecommendedFor.MoreRoom => $"{room} At {Length(rival!.Height_m)} {Lacking(rival)}.",
             RecommendedFor.FlatterRate => $"{room} The rate is flatter here than at {Length(rival!.Height_m)}: "

@@ -44,6 +44,7 @@ public sealed class TravelWords(TravelResult result, DisplayUnits units)
     public static string End(TravelEnd? end) => end switch
     {
         TravelEnd.LoadBalance => "load balance",
+        TravelEnd.OnBumpStop => "bump stop",
         TravelEnd.BumpStopSolid => "bump stop solid",
         TravelEnd.DamperClosed => "damper closed",
         TravelEnd.DamperFullLength => "damper at full length",

@@ -42,7 +42,7 @@ public sealed record ChartAxis(string Title, string Unit, double Low, double Hig
         double power = Math.Pow(10, Math.Floor(Math.Log10(span / most)));
         double step = power * _steps.First(s => s * power * most >= span * (1 - 1e-9));
         List<double> ticks = [];
-        for (double k = Math.Ceiling(Low / step - 1e-9); k * step <= High + step * 1e-9; k++) ticks.Add(Math.Round(k * step, 12));
+        for (double k = Math.Ceiling(Low / step - 1e-9); k * step <= High + step * 1e-9; k++) ticks.Add(Math.Round(k * step, 12) + 0.0);
         return ticks;
     }
 }

@@ -9,7 +9,7 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, double text)
 {
-    private const double LetterWidth = 0.6, Caption = 0.72, Slender = 0.17;
+    private const double LetterWidth = 0.6, SmallLetterWidth = 0.55, Caption = 0.72, Slender = 0.17;
 
     private readonly List<SectionDimension> _dimensions = [];
 
@@ -21,18 +21,22 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
     public double Beyond => 0.5 * text;
 
     /// <summary>Half the width of a label with this caption.</summary>
-    public double HalfWidth(string caption) => Math.Max(caption.Length * Caption, 6) * text * LetterWidth / 2;
+    public double HalfWidth(string caption) => Math.Max(caption.Length * Caption * SmallLetterWidth, 6 * LetterWidth) * text / 2;
 
-    /// <summary>An upright dimension at x, from one point up to another; a negative value is drawn over its amount.</summary>
-    public void Upright(string id, double value_m, string caption, SectionPoint from, SectionPoint to, double x, SectionRole role)
+    /// <summary>
+    /// An upright dimension at x, from one point up to another; a negative value is drawn over its amount. Its label stands in
+    /// a gap of the line, or outwards beside it.
+    /// </summary>
+    public void Upright(
+        string id, double value_m, string caption, SectionPoint from, SectionPoint to, double x, SectionRole role, bool beside = false)
     {
         (double low, double high) = (Math.Min(from.Y, to.Y), Math.Max(from.Y, to.Y));
         int side = Math.Sign(x);
         foreach (SectionPoint point in (ReadOnlySpan<SectionPoint>)[from, to])
-            pen.Line(role, id, point.X + side * Beyond / 2, point.Y, x + side * Beyond, point.Y);
+            pen.Line(role, id, point.X + side * Beyond / 2, point.Y, x + side * Beyond / 2, point.Y);
 
         double height = text * (caption.Length > 0 ? 1 + 1.15 * Caption : 1);
-        bool inside = high - low > height + 3 * Arrow, arrowsInside = high - low > 3 * Arrow;
+        bool inside = !beside && high - low > height + 3 * Arrow, arrowsInside = high - low > 3 * Arrow;
         SectionBox label = Place(id, caption, new SectionPoint(x, (low + high) / 2), height, inside ? 0 : side);
         if (inside)
         {

@@ -48,28 +48,30 @@ public sealed class StrutDrawing
         };
     }
 
-    private double RightLane => _widest + 2.6 * _text;
+    private double RightLane => _widest + 2.2 * _text;
 
     private double LeftLane => -_widest - 2 * _text;
+
+    private double ThreadLane(StrutLayout at) => -at.Body - StrutParts.LockRing - 2 * _text;
 
     // The lanes keep clear of the widest bellows, so that they stand still while the height changes.
     private double Dimension(SectionDimensioning lines, StrutLayout at)
     {
-        double plate = _wall.RingRadius_mm, outer = RightLane + lines.HalfWidth("spring height") + 2.6 * _text;
-        lines.Upright("height", at.Height_mm / 1000, "spring height", new(plate + 4, at.LowerPlate), new(plate + 4, at.UpperPlate), RightLane, SectionRole.Accent);
+        double plate = _wall.RingRadius_mm, outer = RightLane + 2 * lines.HalfWidth("spring") + lines.Beyond + 0.8 * _text;
+        lines.Upright("height", at.Height_mm / 1000, "spring", new(plate + 4, at.LowerPlate), new(plate + 4, at.UpperPlate), RightLane, SectionRole.Accent);
         if (at.StrutLength_m is { } strut)
             lines.Upright("strutLength", strut, "strut", new(at.Body + 20, at.Datum), new(plate + 28, at.Mount), outer, SectionRole.Dimension);
         if (at.StopGap_m is { } gap && at.StopEnd is { } end)
-            lines.Upright("stopGap", gap, gap < 0 ? "stop squeezed" : "stop gap", new(-at.Body / 2, at.HeadTop),
+            lines.Upright("stopGap", gap, gap < 0 ? "squeezed" : "stop gap", new(-at.Body / 2, at.HeadTop),
                 new(-at.Rod - 6, gap < 0 ? at.HeadTop - gap * 1000 : end), LeftLane, SectionRole.Dimension);
         if (at.Exposed_m is { } exposed)
-            lines.Upright("exposedThread", exposed, "thread exposed", new(-at.Body - 9, at.SleeveTop), new(-at.Body, at.ThreadEnd),
-                LeftLane, SectionRole.Dimension);
+            lines.Upright("exposedThread", exposed, "thread exposed", new(-at.Body - StrutParts.LockRing, at.SleeveTop), new(-at.Body, at.ThreadEnd),
+                ThreadLane(at), SectionRole.Dimension, beside: true);
         if (at.DamperLength_m is { } damper)
             lines.Upright("damperLength", damper, "damper", new(-at.Body, at.DamperBottom), new(-at.Rod, at.Mount), -outer, SectionRole.Dimension);
         double diameter = _wall.OuterDiameter_mm(at.Height_mm);
         double crown = (at.UpperPlate + at.LowerPlate) / 2 + (_wall.Convolutions - 1) * (at.Height_mm - 2 * StrutLayout.Plate_mm) / _wall.Convolutions / 2;
-        lines.Across("outerDiameter", diameter / 1000, diameter / 2, crown, at.UpperPlate + 1.5 * _text, "≈ ⌀ ");
+        lines.Across("outerDiameter", diameter / 1000, diameter / 2, crown, at.UpperPlate + 1.5 * _text, "≈ Ø ");
         return outer + lines.HalfWidth("damper");
     }
 
@@ -78,7 +80,7 @@ public sealed class StrutDrawing
         yield return new SectionHandle(
             "height", new(RightLane, at.LowerPlate), at.Height_mm / 1000, _strut.LeastHeight_m, _strut.GreatestHeight_m, -0.001);
         if (at.Exposed_m is { } exposed && _strut.Design.Thread is { } thread)
-            yield return new SectionHandle("thread", new(LeftLane, at.ThreadEnd), exposed, thread.Least_m, thread.Greatest_m, 0.001);
+            yield return new SectionHandle("thread", new(ThreadLane(at), at.ThreadEnd), exposed, thread.Least_m, thread.Greatest_m, 0.001);
     }
 
     private SectionBox Frame(double side)

@@ -3,6 +3,9 @@ namespace Bellowsmith.Kits.Figures;
 /// <summary>The parts of a strut in section, from the mount down; what lies in front is drawn last.</summary>
 internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wall)
 {
+    /// <summary>How far the lock ring stands out from the body.</summary>
+    public const double LockRing = 9;
+
     private const double Plate = StrutLayout.Plate_mm, Sheet = 4, Collar = 8;
 
     public void Draw(bool threaded, bool damped)
@@ -85,7 +88,7 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
         pen.Ring("lowerMount", at.Body, wallOuter, at.DamperBottom - 4, at.SleeveTop - Collar, +1);
         pen.Block("lowerMount", wallOuter, foot, at.DamperBottom - 4);
         Bracket(wallOuter, at.DamperBottom - foot);
-        pen.Ring("lockRing", at.Body, at.Body + 9, at.SleeveTop - Collar, at.SleeveTop, -1);
+        pen.Ring("lockRing", at.Body, at.Body + LockRing, at.SleeveTop - Collar, at.SleeveTop, -1);
         if (threaded) Thread();
         pen.Line(SectionRole.Thin, "datum", -wallOuter - 14, at.Datum, wallOuter + 14, at.Datum);
     }

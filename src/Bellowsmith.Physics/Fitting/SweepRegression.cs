@@ -13,6 +13,10 @@ internal sealed class SweepRegression
     private const int MostSteps = 60;
     private const double Settled = 0.02;
 
+    // Sweeps free to lie anywhere would leave nothing to tell the common curve by: their departures are held within some
+    // 100 standard deviations of one reading, far beyond what a load frame shows.
+    private const double LeastPenalty = 1e-9, LeastLevel = 1e-4, Greatest = 1e8;
+
     private readonly Sweep[] _sweeps;
     private readonly List<Penalty> _penalties = [];
     private readonly int _n, _m;
@@ -189,17 +193,16 @@ internal sealed class SweepRegression
         Variance = Math.Max(residual, 1e-15 * _yy) / Math.Max(_rows - spent, 1);
         double change = 0;
         for (int j = 0; j < penalties; j++)
-            (_penalties[j].Weight, change) = Step(_penalties[j].Weight, freedom[j], size[j], change);
+            (_penalties[j].Weight, change) = Step(_penalties[j].Weight, LeastPenalty, freedom[j], size[j], change);
         for (int k = 0; k < _m; k++)
-            (_levelWeights[k], change) = Step(_levelWeights[k], freedom[penalties + k], size[penalties + k], change);
+            (_levelWeights[k], change) = Step(_levelWeights[k], LeastLevel, freedom[penalties + k], size[penalties + k], change);
         return change;
     }
 
-    private (double Weight, double Change) Step(double old, double freedom, double size, double change)
+    private (double Weight, double Change) Step(double old, double least, double freedom, double size, double change)
     {
-        const double Least = 1e-9, Greatest = 1e8;
-        double next = Math.Clamp(Variance * Math.Max(freedom, 1e-9) / Math.Max(size, 1e-300), Least, Greatest);
-        bool idle = freedom < 1e-3 || next is Least or Greatest;
+        double next = Math.Clamp(Variance * Math.Max(freedom, 1e-9) / Math.Max(size, 1e-300), least, Greatest);
+        bool idle = freedom < 1e-3 || next == least || next == Greatest;
         return (next, idle ? change : Math.Max(change, Math.Abs(Math.Log(next / old))));
     }
 

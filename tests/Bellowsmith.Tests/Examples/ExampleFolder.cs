@@ -3,7 +3,10 @@ namespace Bellowsmith.Tests.Examples;
 /// <summary>The invented workshop in the working tree these tests were built from.</summary>
 internal static class ExampleFolder
 {
-    public static string Root { get; } = Path.Combine(FindRoot(new DirectoryInfo(AppContext.BaseDirectory)), "examples", "fenwright");
+    /// <summary>The root of the working tree.</summary>
+    public static string Repository { get; } = FindRoot(new DirectoryInfo(AppContext.BaseDirectory));
+
+    public static string Root { get; } = Path.Combine(Repository, "examples", "fenwright");
 
     public static string PathOf(string name) => Path.Combine(Root, name);
 

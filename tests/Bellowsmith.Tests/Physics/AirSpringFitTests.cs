@@ -32,6 +32,26 @@ public sealed class AirSpringFitTests
         Assert.Equal(VolumeSource.Measured, fit.VolumeSource);
     }
 
+    [Theory] // four levels and more, and an area that curves with gauge pressure: Ae + cube·pg²
+    [InlineData(4, 0)]
+    [InlineData(4, 1e-17)]
+    [InlineData(4, 4e-16)]
+    [InlineData(5, 4e-16)]
+    public void Of_ManyLevelsWithoutScatter_ReproducesTheArea(int levels, double cube)
+    {
+        var known = KnownSpring.Elastic;
+        var rows = known.Rows([.. Enumerable.Range(0, levels).Select(k => 1.5e5 + 4e5 * k / (levels - 1))], 25)
+            .ConvertAll(r => r with { Force_N = r.Force_N + cube * Math.Pow(r.GaugePressure_Pa, 3) });
+
+        var fit = Fit(rows);
+
+        foreach (var (h, pg) in new[] { (0.045, 2e5), (0.055, 3e5), (0.07, 5e5) })
+        {
+            var area = known.Area_m2(h, pg) + cube * pg * pg;
+            Assert.Equal(area, fit.Spring.At(h, pg).EffectiveArea_m2, 1e-4 * area);
+        }
+    }
+
     [Fact]
     public void Of_OneLevelTakenBothWays_GivesTheMeanCurveAndFriction()
     {

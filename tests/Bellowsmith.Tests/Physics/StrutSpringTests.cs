@@ -32,7 +32,20 @@ public sealed class StrutSpringTests
         ["fitted elastic, four levels"] = (AirSpringFit.Of(new MeasuredSpring(
             [.. KnownSpring.Elastic.Rows([1.5e5, 2.75e5, 4e5, 5.5e5], 25, volume: false),
              new SpringRow(0.055, 2e5, 0, KnownSpring.Elastic.Volume_m3(0.055, 2e5), Mode: AirMode.SealedSlow)])).Spring, 1e-9),
+        ["fitted, area curved in gauge pressure"] = (AirSpringFit.Of(new MeasuredSpring(
+            [.. KnownSpring.Elastic.Rows([1.5e5, 2.75e5, 4e5, 5.5e5], 25, volume: false)
+                .Select(r => r with { Force_N = r.Force_N + 4e-16 * r.GaugePressure_Pa * r.GaugePressure_Pa * r.GaugePressure_Pa }),
+             new SpringRow(0.055, 2e5, 0, 1e-3, Mode: AirMode.SealedSlow)])).Spring, 1e-9),
     };
+
+    [Fact] // the term above: ∂Ae/∂pg = 2·4e-16·pg more
+    public void At_AreaCurvedInGaugePressure_IsCurved()
+    {
+        var (straight, curved) = (Springs["fitted elastic, four levels"].Spring, Springs["fitted, area curved in gauge pressure"].Spring);
+
+        foreach (var pg in new[] { 2e5, 5e5 })
+            Assert.Equal(8e-16 * pg, curved.At(0.055, pg).AreaByGaugePressure_m2_per_Pa - straight.At(0.055, pg).AreaByGaugePressure_m2_per_Pa, 4e-12);
+    }
 
     [Theory]
     [MemberData(nameof(Loops))]

@@ -31,7 +31,7 @@ public sealed record InstalledHeightResult
 }
 
 /// <summary>What set the recommended height apart.</summary>
-public enum RecommendedFor { Nothing, OnlyOne, PressureLimit, MoreRoom, FlatterRate }
+public enum RecommendedFor { Nothing, OnlyOne, GaugePressureLimit, MoreRoom, FlatterRate }
 
 /// <summary>A rate at a height, the load held.</summary>
 public sealed record RatePlace(double Height_m, double GaugePressure_Pa, double SpringRate_N_per_m, double RideFrequency_Hz);

@@ -20,7 +20,7 @@ internal static class Recommendation
         int[] alike = usable.Where(k => solutions[k].Room.Shortfall_m <= least + Alike_m).ToArray();
         int best = alike.MinBy(k => Math.Abs(solutions[k].Sensitivities.RateSlope_N_per_m2));
         RecommendedFor reason = solutions.Count == 1 ? RecommendedFor.OnlyOne
-            : usable.Length == 1 ? RecommendedFor.PressureLimit
+            : usable.Length == 1 ? RecommendedFor.GaugePressureLimit
             : alike.Length == usable.Length ? RecommendedFor.FlatterRate
             : RecommendedFor.MoreRoom;
         return (best, reason);

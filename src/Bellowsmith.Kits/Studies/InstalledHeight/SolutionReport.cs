@@ -67,12 +67,7 @@ internal static class SolutionReport
         double pgHeavier = spring.GaugePressureFor_Pa(heavier, height_m);
         double slope = RateSlope(strut, spring, height_m);
 
-        // One psi more at the same load and thread: the car rises until the area has shrunk by as much.
-        AirSpringState at = spring.Spring.At(height_m, pg);
-        double area = at.EffectiveArea_m2 - spring.SealArea_m2 + pg * at.AreaByGaugePressure_m2_per_Pa;
-        double soft = spring.RegulatedRate_N_per_m(height_m, pg);
-        double wheel = soft * Square(strut.SpringRatio.At(0)) + strut.WheelRate_N_per_m(0, height_m);
-        double wheelRise = wheel > 0 ? Psi_Pa * area * strut.SpringRatio.At(0) / wheel : double.NaN;
+        double wheelRise = RiseWith(strut, height_m, pg + Psi_Pa);
         return new HeightSensitivities(
             pgLower > 0 ? spring.SealedRate_N_per_m(lower, pgLower, strut.Exponent) - rate : double.NaN,
             pgLower - pg,
@@ -91,6 +86,25 @@ internal static class SolutionReport
         double low = Math.Max(height_m - Small_m, strut.LeastHeight_m), high = Math.Min(height_m + Small_m, strut.GreatestHeight_m);
         return (RateAt(spring, strut.SpringForce_N(high), high, strut.Exponent)
             - RateAt(spring, strut.SpringForce_N(low), low, strut.Exponent)) / (high - low);
+    }
+
+    // More air at the same load and thread: the car rises until the spring, helped or hindered by what works beside it,
+    // carries the load again. NaN where that lies outside the data.
+    private static double RiseWith(StrutCase strut, double height_m, double gaugePressure_Pa)
+    {
+        StrutSpring spring = strut.Spring();
+        double i = strut.SpringRatio.At(0), beside = strut.WheelRate_N_per_m(0, height_m), force = strut.SpringForce_N(height_m);
+        double low = 0, high = (strut.GreatestHeight_m - height_m) / i;
+        if (Excess(high) > 0) return double.NaN;
+        for (int step = 0; step < 40; step++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = Excess(middle) > 0 ? (middle, high) : (low, middle);
+        }
+
+        return (low + high) / 2;
+
+        double Excess(double rise_m) => (spring.Force_N(height_m + rise_m * i, gaugePressure_Pa) - force) * i - beside * rise_m;
     }
 
     // At fixed thread the rod comes out as the car rises, unlike at another thread setting.
@@ -145,6 +159,4 @@ internal static class SolutionReport
 
     private static bool Covered(StrutCase strut, double height_m) =>
         height_m >= strut.LeastHeight_m && height_m <= strut.GreatestHeight_m;
-
-    private static double Square(double x) => x * x;
 }

@@ -2,8 +2,8 @@ using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.Travel;
 
-/// <summary>What ends a movement.</summary>
-public enum TravelEnd { LoadBalance, BumpStopSolid, DamperClosed, DamperFullLength, SpringLeastHeight, SpringGreatestHeight }
+/// <summary>What ends a movement: the load is balanced, by air alone or with the stop's help, or something is at its end.</summary>
+public enum TravelEnd { LoadBalance, OnBumpStop, BumpStopSolid, DamperClosed, DamperFullLength, SpringLeastHeight, SpringGreatestHeight }
 
 /// <summary>Lengths a designer may change to mend a miss, each from what the kit says now; car height is held.</summary>
 /// <param name="Body_m">Damper body and with it its shortest and longest length, + longer.</param>
@@ -129,7 +129,8 @@ internal sealed class StrutMotion
             (low, high) = WheelForce_N(middle, gaugePressure_Pa) < load ? (middle, high) : (low, middle);
         }
 
-        return ((low + high) / 2, TravelEnd.LoadBalance);
+        double rest = (low + high) / 2;
+        return (rest, StopForce_N(rest) > 0 ? TravelEnd.OnBumpStop : TravelEnd.LoadBalance);
     }
 
     // Rod between stop seat and damper head.

@@ -75,6 +75,8 @@ public class StrutDrawingTests
             for (double height = 0.040; height <= 0.118; height += 0.0013)
             {
                 StrutSection section = Drawing(end, text).At(height);
+                Assert.All(section.Dimensions, d => Assert.DoesNotContain(section.Shapes.OfType<SectionPath>(), p =>
+                    section.Dimensions.Any(other => other.Id == p.Part) && p.Points.Zip(p.Points.Skip(1)).Any(s => Crosses(d.Label, s.First, s.Second))));
                 SectionBox[] labels = [.. section.Dimensions.Select(d => d.Label)];
                 for (int i = 0; i < labels.Length; i++)
                 {
@@ -152,4 +154,11 @@ public class StrutDrawingTests
 
     private static bool Holds(SectionBox frame, SectionBox label) =>
         label.Left >= frame.Left && label.Right <= frame.Right && label.Bottom >= frame.Bottom && label.Top <= frame.Top;
+
+    // Walked in steps of a half-percent: dimension lines are straight and labels larger than a step.
+    private static bool Crosses(SectionBox box, SectionPoint a, SectionPoint b) => Enumerable.Range(0, 201).Any(k =>
+    {
+        (double x, double y) = (a.X + (b.X - a.X) * k / 200, a.Y + (b.Y - a.Y) * k / 200);
+        return x > box.Left && x < box.Right && y > box.Bottom && y < box.Top;
+    });
 }

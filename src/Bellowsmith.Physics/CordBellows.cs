@@ -123,37 +123,39 @@ public sealed class CordBellows
         return _wall.Arc(level, c.EndCrown, c.AreaTerm).Height_m - _wall.Arc(c.Edge, c.EndCrown, c.AreaTerm).Height_m;
     }
 
-    // The path's two ends, drawn in to where the cords reach a shape.
+    // The two ends of the path's first unbroken stretch that the cords reach; where they come to lie along the circle, the
+    // crown can no longer be told from the cylinder and the stretch ends.
     private (double Start, double Greatest, double End, double Least) Ends()
     {
-        for (int k = 0; k <= Places; k++)
-        {
-            double inside = BellowsPath.Start + (_path.End - BellowsPath.Start) * k / Places;
-            if (double.IsNaN(HeightAt(inside))) continue;
-            double start = LastShape(inside, BellowsPath.Start), end = LastShape(inside, _path.End);
-            return (start, HeightAt(start), end, HeightAt(end));
-        }
-
-        return (double.NaN, double.NaN, double.NaN, double.NaN);
+        int first = 0;
+        while (first <= Places && double.IsNaN(HeightAt(Place(first)))) first++;
+        if (first > Places) return (double.NaN, double.NaN, double.NaN, double.NaN);
+        int last = first;
+        while (last < Places && !double.IsNaN(HeightAt(Place(last + 1)))) last++;
+        double start = first == 0 ? Place(0) : LastShape(Place(first), Place(first - 1));
+        double end = last == Places ? Place(Places) : LastShape(Place(last), Place(last + 1));
+        return (start, HeightAt(start), end, HeightAt(end));
     }
 
-    private double LastShape(double inside, double outermost)
+    private double Place(int k) => BellowsPath.Start + (_path.End - BellowsPath.Start) * k / Places;
+
+    private double LastShape(double inside, double outside)
     {
-        if (!double.IsNaN(HeightAt(outermost))) return outermost;
         for (int step = 0; step < Halvings; step++)
         {
-            double middle = (inside + outermost) / 2;
-            if (double.IsNaN(HeightAt(middle))) outermost = middle;
+            double middle = (inside + outside) / 2;
+            if (double.IsNaN(HeightAt(middle))) outside = middle;
             else inside = middle;
         }
 
         return inside;
     }
 
+    // Stricter than later, so that no place between the ends fails for rounding.
     private double HeightAt(double place)
     {
         Track track = default;
-        return _path.At(place, ref track).Height;
+        return (_path with { Loosest = 1e-11 }).At(place, ref track).Height;
     }
 
     /// <summary>The height a place of the path lacks; rises along the path.</summary>

@@ -9,10 +9,10 @@ namespace Bellowsmith.Physics.Bellows;
 /// convolutions would cross at a girdle they press on each other in a plane, lifting off at r² = q: a wall has no axial pull
 /// there, so the plane is exact whichever two meet.
 /// </summary>
-internal readonly struct BellowsPath
+internal readonly record struct BellowsPath
 {
     public const double Start = 1e-3;
-    private const double FromFold = 1e-4, Exact = 1e-13, Loosest = 1e-9;
+    private const double FromFold = 1e-4, Exact = 1e-13;
 
     private readonly CordWall _wall;
     private readonly int _convolutions;
@@ -23,6 +23,9 @@ internal readonly struct BellowsPath
         (_wall, _convolutions, _bead, _girdle, _cord) = (wall, convolutions, bead, girdle, cord);
         _plate = Math.Min(plate, bead + cord);
     }
+
+    /// <summary>A crown is a crown when its cord is met to this share.</summary>
+    public double Loosest { get; init; } = 1e-9;
 
     public double End => Math.PI - FromFold + Rest;
 

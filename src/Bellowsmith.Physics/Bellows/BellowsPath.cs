@@ -11,7 +11,7 @@ namespace Bellowsmith.Physics.Bellows;
 /// </summary>
 internal readonly record struct BellowsPath
 {
-    public const double Start = 1e-3;
+    public const double Start = 1e-4;
     private const double FromFold = 1e-4, Exact = 1e-13;
 
     private readonly CordWall _wall;

@@ -22,6 +22,7 @@ public static class Commands
             SpringCommand.Create(),
             ServeCommand.Create(),
             SheetCommand.Create(),
+            BellowsCommand.Create(),
             CompletionCommand.Create(),
         };
         WorkedExamples.AddTo(root, new Dictionary<string, string>
@@ -32,6 +33,7 @@ public static class Commands
             ["spring"] = SpringCommand.Example,
             ["serve"] = ServeCommand.Example,
             ["sheet"] = SheetCommand.Example,
+            ["bellows"] = BellowsCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });
         return root;

@@ -1,0 +1,80 @@
+namespace Bellowsmith.Physics.Bellows;
+
+/// <summary>
+/// A thin wall of two crossed families of inextensible cords that hold on to each other where they cross, turned about
+/// the axis: a circle of radius r meets the same number of crossings wherever it lies, so the cord's angle to the meridian
+/// follows sinβ = κ·r [Rivlin 1959]. Meridian tension Ns and hoop tension Nθ = Ns·tan²β balance along the meridian,
+/// d(r·Ns)/dr = Nθ, so r·Ns = C/cosβ; across the axis p·r² − 2·r·Ns·cosψ = p·q, with ψ the meridian's angle to the axis and
+/// π·q the effective area. The crown R has ψ = 0, hence cosψ = G(r)/G(R), G = cosβ·(r² − q).
+/// </summary>
+internal readonly struct CordWall(double sineByRadius_per_m)
+{
+    // Roots that many widths beyond the edge, or beyond the crown, no longer slow the quadrature down.
+    private const double Far = 8, NearCylinder = 1.0 / 12;
+
+    private readonly double _kappa = sineByRadius_per_m;
+
+    /// <summary>The radius at which cords lie along the circle and the wall cannot grow; infinite for meridional cords.</summary>
+    public double WidestRadius_m => 1 / _kappa;
+
+    public double Cosine(double radius) => Math.Sqrt((1 - _kappa * radius) * (1 + _kappa * radius));
+
+    /// <summary>Cord on a flat ring from one radius out to another, ∫dr/cosβ.</summary>
+    public double FlatCord(double from, double to) =>
+        _kappa == 0 ? to - from : (Math.Asin(_kappa * to) - Math.Asin(_kappa * from)) / _kappa;
+
+    /// <summary>q of a wall whose meridian stands at angle ψ on an edge and has its crown at R.</summary>
+    public double AreaTerm(double edge, double angle, double crown)
+    {
+        double half = Math.Sin(angle / 2), squares = (crown - edge) * (crown + edge);
+        double atEdge = Cosine(edge), atCrown = Cosine(crown);
+        double below = 2 * half * half * atCrown + _kappa * _kappa * squares / (atEdge + atCrown);
+        return edge * edge - Math.Cos(angle) * atCrown * squares / below;
+    }
+
+    /// <summary>The crown radius at which the wall would be a cylinder of any length: G'(R) = 0. Crowns lie below it.</summary>
+    public double NeutralRadius(double areaTerm) => Math.Sqrt((2 / (_kappa * _kappa) + areaTerm) / 3);
+
+    /// <summary>Meridian angle at a radius.</summary>
+    public double AngleAt(double radius, double crown, double areaTerm) => Math.Acos(Math.Clamp(
+        Cosine(radius) * (radius * radius - areaTerm) / (Cosine(crown) * (crown * crown - areaTerm)), -1, 1));
+
+    /// <summary>
+    /// Height, cord and volume of the arc from an edge to the crown. With x = R − r, 1 − cosψ = x·D and D free of
+    /// cancellation. Two panels: on the crown's half x = t² lifts the root at the crown (x = A·sinh²u where the wall is
+    /// nearly a cylinder and D vanishes at x = −A close by), on the edge's half x = x₁ − s² lifts the root of 1 + cosψ at
+    /// x₁ beyond the edge, which comes close as the wall folds. Sixteen points each: see docs/accuracy.md.
+    /// </summary>
+    public CordArc Arc(double edge, double crown, double areaTerm)
+    {
+        double width = crown - edge;
+        if (!(width > 0)) return default;
+        double square = _kappa * _kappa, atCrown = Cosine(crown);
+        double term = square * (crown * crown - areaTerm), grade = atCrown * (crown * crown - areaTerm);
+        double slope = atCrown - term / (2 * atCrown);
+        if (!(slope > 0)) return CordArc.Endless;
+        double near = slope * atCrown / (square * crown * (1 + term / (4 * atCrown * atCrown)));
+
+        ArcSums sums = new(_kappa, crown, atCrown, term, grade);
+        if (near > NearCylinder * width) sums.AddCrownHalf(width / 2);
+        else sums.AddCrownHalf(width / 2, near);
+        sums.AddEdgeHalf(width, BeyondEdge(edge, crown, term, grade));
+        return sums.Arc;
+    }
+
+    /// <summary>How far beyond the edge the meridian would turn straight down, by its slope at the edge.</summary>
+    private double BeyondEdge(double edge, double crown, double term, double grade)
+    {
+        double cosine = Cosine(edge), width = crown - edge, bend = _kappa * _kappa * width * (crown + edge) - term;
+        double slope = edge * (2 * cosine * cosine + bend) / (cosine * grade);
+        double left = 2 - width * (crown + edge) * (cosine - term / (Cosine(crown) + cosine)) / grade;
+        return slope > 0 ? Math.Min(left / slope, Far * width) : Far * width;
+    }
+}
+
+/// <summary>An arc from edge to crown: its height (− where it hangs below its edge), the cord in it, and ∫πr²dz.</summary>
+internal readonly record struct CordArc(double Height_m, double Cord_m, double Volume_m3)
+{
+    /// <summary>The crown lies at or beyond the cylinder that no length of cord reaches.</summary>
+    public static CordArc Endless => new(double.NaN, double.PositiveInfinity, double.NaN);
+}

@@ -13,7 +13,7 @@ public sealed class AirSpringFit
     // Two standard errors: the jackknife by sweep is itself a little wide for few sweeps, which stands in for Student's t.
     private const double StandardErrors = 2;
     private const int LeastSweeps = 4;
-    private const double FarOutBy = 5, NoScatter = 2e-6, MostSetAside = 0.05;
+    private const double NoScatter = 2e-6;
 
     private readonly AreaModel? _area;
     private AirSpring[] _withoutOneSweep = [], _smoothing = [];
@@ -58,14 +58,12 @@ public sealed class AirSpringFit
     /// <summary>Half the force between compressing and extending, N; null where only one direction was taken.</summary>
     public double? Friction_N(double height_m, double gaugePressure_Pa) => _area?.Friction_N(height_m, gaugePressure_Pa);
 
-    public static AirSpringFit Of(SpringData data, double ambient_Pa = StandardAmbient_Pa, double? exponent = null) => data switch
+    public static AirSpringFit Of(SpringData data, double ambient_Pa = StandardAtmosphere.SeaLevel_Pa, double? exponent = null) => data switch
     {
         CharacteristicSpring characteristic => new(AirSpring.FromCharacteristic(characteristic.Rows), null),
         MeasuredSpring measured => Of(measured, ambient_Pa, exponent),
         _ => throw new ArgumentOutOfRangeException(nameof(data)),
     };
-
-    private const double StandardAmbient_Pa = 101_325;
 
     /// <summary>Why rows cannot carry a curve, in words a person can act on; null where they can.</summary>
     public static string? Lacks(SpringData data)
@@ -89,8 +87,8 @@ public sealed class AirSpringFit
         (int[] of, int named) = Sweeps.Number(all);
         (bool enough, int sweeps) = (named >= LeastSweeps, named);
         if (!enough) (of, sweeps) = Sweeps.Blocks(of, named);
-        (AreaModel area, Dictionary<int, SetAsideRow> far) = WithoutWildReadings(all, of, sweeps, enough);
-        (all, of) = (Kept(all, far), Kept(of, far));
+        (AreaModel area, Dictionary<int, SetAsideRow> wild) = WildReadings.FitWithout(all, of, sweeps, enough);
+        (all, of) = (WildReadings.Kept(all, wild), WildReadings.Kept(of, wild));
         double n = exponent ?? SealedAir.InServiceExponent;
         (int[] sweepOf, int everySweep) = EverySweep(data.Rows, all, of, sweeps);
         VolumeModel volume = new(data.Rows, sweepOf, everySweep, area.Basis.Start, area.Basis.End,
@@ -107,7 +105,7 @@ public sealed class AirSpringFit
             VolumeSource = volume.ShowsShape ? VolumeSource.Measured
                 : volume.HasRows ? VolumeSource.MeasuredAnchor : VolumeSource.SealedSweeps,
             StretchMeasured = volume.ShowsStretch,
-            SetAside = [.. far.Values],
+            SetAside = [.. wild.Values],
             Sealed = SealedSweeps.Check(data.Rows, spring),
             SmallStrokes = [.. Fitting.SmallStrokes.Of(data.Rows, spring, ambient_Pa, n)],
             _withoutOneSweep = scatter ? WithoutEachSweep(area, volume) : [],
@@ -126,19 +124,6 @@ public sealed class AirSpringFit
         if (Band(s => SealedSweeps.Exponent(rows, s, ambient_Pa)!.Value.Value) is not { } byCurve) return found;
         double half = double.Hypot(found.High - found.Value, byCurve.High - found.Value);
         return found with { Low = found.Value - half, High = found.Value + half };
-    }
-
-    // A wild reading drags the curve off its neighbours: those that lie well on the curve of the rest come back.
-    private static (AreaModel Area, Dictionary<int, SetAsideRow> Far) WithoutWildReadings(
-        SpringRow[] rows, int[] sweepOf, int sweeps, bool ownEffects)
-    {
-        AreaModel area = Fitted(rows, sweepOf, sweeps, ownEffects, []);
-        Dictionary<int, SetAsideRow> suspects = FarOut(rows, sweepOf, area, 4 * MostSetAside);
-        if (suspects.Count == 0) return (area, suspects);
-        area = Fitted(rows, sweepOf, sweeps, ownEffects, suspects);
-        Dictionary<int, SetAsideRow> far = FarOut(rows, sweepOf, area, 1).Where(f => suspects.ContainsKey(f.Key)).ToDictionary();
-        if (far.Count > MostSetAside * rows.Length) far.Clear();
-        return (Fitted(rows, sweepOf, sweeps, ownEffects, far), far);
     }
 
     /// <summary>
@@ -193,29 +178,6 @@ public sealed class AirSpringFit
         return [.. springs];
     }
 
-    private static AreaModel Fitted(SpringRow[] rows, int[] sweepOf, int sweeps, bool ownEffects, Dictionary<int, SetAsideRow> without)
-    {
-        AreaModel area = new(Kept(rows, without), Kept(sweepOf, without), sweeps, ownEffects);
-        area.Regression.Solve();
-        return area;
-    }
-
-    private static T[] Kept<T>(T[] rows, Dictionary<int, SetAsideRow> without) =>
-        without.Count == 0 ? rows : [.. rows.Where((_, i) => !without.ContainsKey(i))];
-
-    // By place among the rows; none where they are more than a share, for then the curve is wrong, not the readings.
-    private static Dictionary<int, SetAsideRow> FarOut(SpringRow[] rows, int[] sweepOf, AreaModel area, double mostShare)
-    {
-        double[] miss = rows.Select((r, i) => r.Force_N - area.Predict_N(r, sweepOf[i])).ToArray();
-        double deviation = 1.4826 * Median(miss.Select(Math.Abs));
-        double least = 1e-3 * rows.Average(r => Math.Abs(r.Force_N));
-        Dictionary<int, SetAsideRow> far = [];
-        for (int i = 0; i < rows.Length; i++)
-            if (Math.Abs(miss[i]) > Math.Max(FarOutBy * deviation, least))
-                far[i] = new(rows[i].Line, rows[i].Height_m, rows[i].GaugePressure_Pa, miss[i], miss[i] / Math.Max(deviation, 1e-9));
-        return far.Count > mostShare * rows.Length ? [] : far;
-    }
-
     // Volumes may stand in rows outside the curve (sealed, at rest); those sweeps are numbered after the curve's own.
     private static (int[] Of, int Count) EverySweep(IReadOnlyList<SpringRow> rows, SpringRow[] inCurve, int[] of, int sweeps)
     {
@@ -224,11 +186,5 @@ public sealed class AirSpringFit
         (int[] others, int count) = Sweeps.Sealed(rows);
         int[] all = rows.Select((r, i) => known.TryGetValue(r, out int s) ? s : sweeps + others[i]).ToArray();
         return (all, sweeps + count);
-    }
-
-    private static double Median(IEnumerable<double> values)
-    {
-        double[] sorted = values.Order().ToArray();
-        return (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
     }
 }

@@ -49,6 +49,13 @@ public sealed class BoardStrut
 
     private StrutDesign Design => (End == AxleEnd.Front ? _kit.Front : _kit.Rear)!;
 
+    /// <summary>The strut as set, a drive height only where a hand or the document fixed one.</summary>
+    public StrutCase Settled(StrutSetting setting)
+    {
+        StrutCase strut = _case.Of((setting.Load, setting.Wanted is { } w ? new Target(w.Kind, w.Value.Si) : null));
+        return strut with { Design = strut.Design with { DriveHeight_m = setting.DriveHeight?.Si } };
+    }
+
     public BoardView At(StrutSetting setting, DisplayUnits units, double textHeight_mm)
     {
         StrutCase strut = _case.Of((setting.Load, setting.Wanted is { } w ? new Target(w.Kind, w.Value.Si) : null));

@@ -2,6 +2,7 @@ using System.Globalization;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
+using Bellowsmith.Kits.Studies;
 
 namespace Bellowsmith.App.Boards;
 
@@ -13,8 +14,9 @@ public sealed class KitBoard
 {
     private readonly Dictionary<AxleEnd, BoardStrut> _struts = [];
     private readonly History _history;
+    private readonly Kept<(AxleEnd End, StrutSetting Setting, DisplayUnits Units, double TextHeight_mm), BoardView> _view;
     private Setting _saved;
-    private string _unitsName = Written;
+    private DisplayUnits? _written;
 
     public const string Metric = "metric", Imperial = "imperial", Written = "written";
 
@@ -27,6 +29,7 @@ public sealed class KitBoard
         End = _struts.Keys.Min();
         _saved = new Setting(_struts.GetValueOrDefault(AxleEnd.Front)?.Start, _struts.GetValueOrDefault(AxleEnd.Rear)?.Start);
         _history = new History(_saved);
+        _view = new(key => _struts[key.End].At(key.Setting, key.Units, key.TextHeight_mm));
     }
 
     public Kit Kit { get; }
@@ -43,7 +46,7 @@ public sealed class KitBoard
 
     public bool IsChanged => _history.Now != _saved;
 
-    public string UnitsName => _unitsName;
+    public string UnitsName { get; private set; } = Written;
 
     /// <summary>Height of the drawing's letters in mm of the strut, so that they stay readable at the scale it is shown at.</summary>
     public double TextHeight_mm { get; private set; } = 9;
@@ -59,16 +62,17 @@ public sealed class KitBoard
 
     public IReadOnlyList<Fault> TravelFaults => _struts[End].TravelFaults;
 
-    public DisplayUnits Units => _unitsName switch
+    public DisplayUnits Units => UnitsName switch
     {
         Metric => DisplayUnits.Metric,
         Imperial => DisplayUnits.Imperial,
         _ => _written ??= DisplayUnits.Written(Kit.WrittenUnits),
     };
 
-    private DisplayUnits? _written;
+    public BoardView View() => _view.Of((End, _history.Now.At(End)!, Units, TextHeight_mm));
 
-    public BoardView View() => _struts[End].At(_history.Now.At(End)!, Units, TextHeight_mm);
+    /// <summary>Every strut as it is set now, for the printed sheet.</summary>
+    public IEnumerable<StrutCase> Settled() => _struts.Select(s => s.Value.Settled(_history.Now.At(s.Key)!));
 
     /// <summary>Moves a value while the hand is down; <paramref name="shown"/> is in the unit shown.</summary>
     public void Slide(string field, double shown)
@@ -95,7 +99,7 @@ public sealed class KitBoard
         switch (field)
         {
             case "load" when Kit.Car.Loads.Any(l => l.Name == choice): _history.Set(_history.Now.With(End, now with { Load = choice })); break;
-            case "units" when choice is Metric or Imperial or Written: _unitsName = choice; break;
+            case "units" when choice is Metric or Imperial or Written: UnitsName = choice; break;
             case "end" when Enum.TryParse(choice, ignoreCase: true, out AxleEnd end) && _struts.ContainsKey(end): End = end; break;
             case "recommend": _history.Set(_history.Now.With(End, now with { DriveHeight = null })); break;
             case "undo": _history.Undo(); break;

@@ -41,7 +41,7 @@ public static class LadderSvg
             (double at, string name, string detail, string style) = lines[k];
             if (style is "rung" or "accent") Add(svg, $"<path class=\"{style}\" d=\"M{Rail} {at:0.#}H{RungEnd}\"/>");
             Add(svg, $"<path class=\"lead\" d=\"M{RungEnd + 6} {at:0.#}L{WordsAt - 8} {words[k]:0.#}\"/>");
-            Add(svg, $"<text class=\"words {style}\" x=\"{WordsAt}\" y=\"{words[k]:0.#}\" dominant-baseline=\"central\"><tspan class=\"name\">{Encoded(name)}</tspan><tspan dx=\"8\">{Encoded(detail)}</tspan></text>");
+            Add(svg, $"<text class=\"words {style}\" x=\"{WordsAt}\" y=\"{words[k]:0.#}\" dominant-baseline=\"central\"><tspan class=\"name\">{Encoded(name)}</tspan><tspan class=\"detail\" dx=\"8\">{Encoded(detail)}</tspan></text>");
         }
     }
 

@@ -4,6 +4,7 @@ using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.InstalledHeight;
+using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.App.Serving;
 
@@ -73,6 +74,16 @@ public sealed class Workshop : IDisposable
         return null;
     }
 
+    /// <summary>A file's address; its path where it lies outside this workshop.</summary>
+    public string Address(string file)
+    {
+        string full = Path.GetFullPath(file);
+        foreach ((string prefix, string root) in Roots())
+            if (full.StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+                return prefix + Path.GetRelativePath(root, full).Replace(Path.DirectorySeparatorChar, '/');
+        return file;
+    }
+
     /// <summary>The folder of a drop by its number from 0; null where there is none.</summary>
     public string? DropAt(int number)
     {
@@ -89,11 +100,6 @@ public sealed class Workshop : IDisposable
         foreach (string copy in _copies) Directory.Delete(copy, recursive: true);
     }
 
-    private string Address(string file)
-    {
-        (string prefix, string root) = Roots().First(r => file.StartsWith(r.Root + Path.DirectorySeparatorChar, StringComparison.Ordinal));
-        return prefix + Path.GetRelativePath(root, file).Replace(Path.DirectorySeparatorChar, '/');
-    }
 
     // Dropped folders come first: their addresses begin with a name no folder has.
     private IEnumerable<(string Prefix, string Root)> Roots()
@@ -116,7 +122,7 @@ public sealed record Document(DocumentOf Kind, string Address, string Name, IRea
     {
         string name = Path.GetFileNameWithoutExtension(file);
         if (Heads(file, "kit/")) return Read(DocumentOf.Kit, address, name, () => Kit(KitReader.Read(file)));
-        if (Heads(file, "air-spring/")) return Read(DocumentOf.Spring, address, name, () => (AirSpringReader.Read(file).Name, []));
+        if (Heads(file, "air-spring/")) return Read(DocumentOf.Spring, address, name, () => Spring(AirSpringReader.Read(file)));
         return null;
     }
 
@@ -125,6 +131,11 @@ public sealed record Document(DocumentOf Kind, string Address, string Name, IRea
         .. StrutCases.Of(kit, new StudyConditions(), InstalledHeightStudy.Needs).Select(strut =>
             $"{BoardWords.Sentence(Names.Of(strut.End))}: {new HeightWords(InstalledHeightStudy.Answer(strut), DisplayUnits.Written(kit.WrittenUnits)).Answer()}"),
     ]);
+
+    private static (string, IReadOnlyList<string>) Spring(AirSpringPart spring) => (spring.Name,
+        [$"{BoardWords.Sentence(spring.Shape)}, {Metric(Dimension.Length, spring.LeastHeight_m)} to {Metric(Dimension.Length, spring.GreatestHeight_m)} high, up to {Metric(Dimension.GaugePressure, spring.MaxGaugePressure_Pa)} gauge."]);
+
+    private static string Metric(Dimension dimension, double si) => DisplayUnits.Metric.Text(dimension, si);
 
     private static Document Read(DocumentOf kind, string address, string name, Func<(string Name, IReadOnlyList<string> Sentences)> read)
     {

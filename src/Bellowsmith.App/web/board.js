@@ -44,11 +44,12 @@ class Board {
     on(this.root, "click", event => {
       const button = event.target.closest("button");
       if (button?.dataset.choose) this.choose(button.dataset.choose, "");
+      if (button?.dataset.sheet) this.sheet(button.dataset.sheet);
       if (button?.dataset.swipe) this.swipe(button.dataset.swipe);
     });
     on(this.root, "pointerdown", event => this.grab(event));
     on(this.root, "keydown", event => this.key(event));
-    on(this.root, "toggle", () => this.repaint(), { capture: true });
+    on(this.root, "toggle", event => this.opened(event.target), { capture: true });
     on(document, "keydown", event => this.shortcut(event));
     on(matchMedia("(prefers-color-scheme: dark)"), "change", () => this.repaint());
     on(window, "beforeprint", () => this.repaint());
@@ -61,8 +62,16 @@ class Board {
   }
 
   choose(field, choice) {
-    if (field === "print") print();
-    else this.ask("Choose", field, choice);
+    this.ask("Choose", field, choice);
+  }
+
+  async sheet(name) {
+    const pdf = await this.program.invokeMethodAsync("Sheet");
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([pdf], { type: "application/pdf" }));
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   }
 
   shortcut(event) {
@@ -121,6 +130,14 @@ class Board {
     for (const end of ["pointerup", "pointercancel"]) target.addEventListener(end, () => { hand.abort(); this.release(); }, options);
   }
 
+  // The question that opens stays before the eye while the one above it folds.
+  opened(details) {
+    this.repaint();
+    if (!details.open || !details.dataset.question || !this.frame) return;
+    const { top } = details.getBoundingClientRect();
+    if (top < parseFloat(getComputedStyle(details).scrollMarginTop) || top > innerHeight / 2) details.scrollIntoView({ block: "start" });
+  }
+
   swipe(id) {
     this.root.querySelector(`#${id}`).scrollIntoView({ inline: "start", block: "nearest" });
   }
@@ -161,9 +178,9 @@ class Board {
     this.busy = true;
     try {
       while (this.waiting.length > 0) {
-        const bytes = await this.program.invokeMethodAsync(...this.waiting.shift());
+        this.paint(read(await this.program.invokeMethodAsync(...this.waiting.shift())));
+        // One frame of bytes for one frame of the screen.
         await new Promise(done => document.hidden ? done() : requestAnimationFrame(done));
-        this.paint(read(bytes));
       }
     } finally {
       this.busy = false;
@@ -171,8 +188,7 @@ class Board {
   }
 
   hintSeen() {
-    const hint = this.root.querySelector(".hint");
-    if (hint) hint.hidden = true;
+    for (const hint of this.root.querySelectorAll(".hint, .drag")) hint.style.display = "none";
   }
 
   // Painting.

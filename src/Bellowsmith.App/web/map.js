@@ -36,6 +36,7 @@ export class RateMap {
     }
     const context = this.context(this.canvas);
     context.clearRect(0, 0, size[0], size[1]);
+    this.below(context, at);
     context.drawImage(this.lines, 0, 0, size[0], size[1]);
     this.setting(context, at);
   }
@@ -129,9 +130,9 @@ export class RateMap {
     context.restore();
   }
 
-  setting(context, at) {
-    const box = this.box, { accent, paper, ink: black } = this.colours, taken = [...this.taken];
-    const px = this.x(at.height), py = this.y(at.load);
+  // Under the contour's numbers, which then stay readable: the height set, the wanted rate and the drive load.
+  below(context, at) {
+    const box = this.box, { accent, ink: black } = this.colours, px = this.x(at.height), py = this.y(at.load);
     if (at.wanted !== null) {
       context.strokeStyle = accent;
       context.lineWidth = 1.5;
@@ -150,6 +151,11 @@ export class RateMap {
     context.setLineDash([]);
     context.strokeStyle = accent;
     line(context, px, py, px, box.top + box.height);
+  }
+
+  setting(context, at) {
+    const box = this.box, { accent, paper } = this.colours, taken = [...this.taken];
+    const px = this.x(at.height), py = this.y(at.load);
     dot(context, px, py, 5.5, accent, paper);
     taken.push({ left: px - 7, right: px + 7, top: py - 7, bottom: py + 7 });
     label(context, this.colours, at.label, px + 10, py - 15, { colour: accent, weight: 620, within: box, taken });

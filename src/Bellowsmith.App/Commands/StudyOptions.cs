@@ -1,5 +1,5 @@
-using System.CommandLine.Parsing;
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Units;

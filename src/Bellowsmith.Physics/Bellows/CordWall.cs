@@ -35,10 +35,6 @@ internal readonly struct CordWall(double sineByRadius_per_m)
     /// <summary>The crown radius at which the wall would be a cylinder of any length: G'(R) = 0. Crowns lie below it.</summary>
     public double NeutralRadius(double areaTerm) => Math.Sqrt((2 / (_kappa * _kappa) + areaTerm) / 3);
 
-    /// <summary>Meridian angle at a radius.</summary>
-    public double AngleAt(double radius, double crown, double areaTerm) => Math.Acos(Math.Clamp(
-        Cosine(radius) * (radius * radius - areaTerm) / (Cosine(crown) * (crown * crown - areaTerm)), -1, 1));
-
     /// <summary>
     /// Height, cord and volume of the arc from an edge to the crown. With x = R − r, 1 − cosψ = x·D and D free of
     /// cancellation. On the crown's half x = t² lifts the root at the crown; where the wall is nearly a cylinder D vanishes at

@@ -20,6 +20,7 @@ public static class Commands
             HeightCommand.Create(),
             TravelCommand.Create(),
             SpringCommand.Create(),
+            BellowsCommand.Create(),
             CompletionCommand.Create(),
         };
         WorkedExamples.AddTo(root, new Dictionary<string, string>
@@ -28,6 +29,7 @@ public static class Commands
             ["height"] = HeightCommand.Example,
             ["travel"] = TravelCommand.Example,
             ["spring"] = SpringCommand.Example,
+            ["bellows"] = BellowsCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });
         return root;

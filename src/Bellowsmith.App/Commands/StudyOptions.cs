@@ -1,5 +1,5 @@
-using System.CommandLine.Parsing;
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Units;
@@ -31,12 +31,13 @@ internal sealed class StudyOptions
 
     private readonly Option<string?> _load = new("--load") { Description = "Load case of the car, by name.", HelpName = "case" };
 
-    public StudyOptions(Command command, bool withLoadCase)
+    public StudyOptions(Command command, bool withLoadCase, bool withAmbient = true)
     {
         _units.AcceptOnlyFromAmong(Metric, Imperial, Written);
         command.Add(_json);
         command.Add(_units);
         if (withLoadCase) command.Add(_load);
+        if (!withAmbient) return;
         command.Add(_ambient);
         command.Add(_altitude);
         command.Validators.Add(Check);

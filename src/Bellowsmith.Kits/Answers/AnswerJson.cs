@@ -19,6 +19,8 @@ public static class AnswerJson
 
     public static string Write(SpringAnswer answer) => JsonSerializer.Serialize(answer, _context.SpringAnswer);
 
+    public static string Write(BellowsAnswer answer) => JsonSerializer.Serialize(answer, _context.BellowsAnswer);
+
     /// <summary>Faults as an array of { file, where, found, allowed, fix }.</summary>
     public static string Write(IReadOnlyList<Fault> faults) => JsonSerializer.Serialize(faults, _context.IReadOnlyListFault);
 }
@@ -27,5 +29,6 @@ public static class AnswerJson
 [JsonSerializable(typeof(HeightAnswer))]
 [JsonSerializable(typeof(TravelAnswer))]
 [JsonSerializable(typeof(SpringAnswer))]
+[JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<Fault>))]
 internal sealed partial class AnswerJsonContext : JsonSerializerContext;

@@ -15,6 +15,9 @@ public sealed record Kit(
     /// <summary>The unit first written for each dimension, the kit's own before its parts': what its author thinks in.</summary>
     public IReadOnlyDictionary<Dimension, string> WrittenUnits { get; init; } = new Dictionary<Dimension, string>();
 
+    /// <summary>Every file that was read for it, itself first.</summary>
+    public IReadOnlyList<FileBytes> Inputs { get; init; } = [];
+
     /// <summary>The struts this kit has, front first.</summary>
     public IEnumerable<(AxleEnd End, StrutDesign Design)> Struts()
     {

@@ -21,6 +21,7 @@ public static class Commands
             TravelCommand.Create(),
             SpringCommand.Create(),
             BellowsCommand.Create(),
+            SheetCommand.Create(),
             CompletionCommand.Create(),
         };
         WorkedExamples.AddTo(root, new Dictionary<string, string>
@@ -30,6 +31,7 @@ public static class Commands
             ["travel"] = TravelCommand.Example,
             ["spring"] = SpringCommand.Example,
             ["bellows"] = BellowsCommand.Example,
+            ["sheet"] = SheetCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });
         return root;

@@ -77,13 +77,18 @@ public sealed class DisplayUnits
     public string Text(Dimension dimension, double? si) =>
         IsNumber(si) ? $"{Number(dimension, si)} {Symbol(dimension)}" : "–";
 
+    /// <summary>The number in the unit shown, unrounded.</summary>
+    public double Value(Dimension dimension, double si) => _units[dimension].FromSi(si);
+
+    /// <summary>The decimals a number in the unit shown deserves.</summary>
+    public int Decimals(Dimension dimension) => _decimals.GetValueOrDefault(_units[dimension].Name, 2);
+
     /// <summary>The number alone, with the decimals its unit deserves.</summary>
     public string Number(Dimension dimension, double? si, int more = 0)
     {
         if (!IsNumber(si)) return "–";
         Unit unit = _units[dimension];
-        int decimals = _decimals.GetValueOrDefault(unit.Name, 2) + more;
-        string text = unit.FromSi(si!.Value).ToString("F" + decimals, CultureInfo.InvariantCulture);
+        string text = unit.FromSi(si!.Value).ToString("F" + (Decimals(dimension) + more), CultureInfo.InvariantCulture);
         return text.StartsWith('-') ? text.AsSpan(1).ContainsAnyInRange('1', '9') ? "−" + text[1..] : text[1..] : text;
     }
 

@@ -20,6 +20,7 @@ public static class KitReader
             kit.Text("name"), kit.File, car, front, rear, kit.Optional("ambient"), kit.Optional("altitude"))
         {
             WrittenUnits = reading.WrittenUnits,
+            Inputs = reading.Inputs,
         };
     }
 

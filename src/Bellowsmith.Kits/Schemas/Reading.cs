@@ -10,9 +10,13 @@ internal sealed class Reading
     private readonly Dictionary<(string Path, DocumentKind Kind), Place?> _documents = [];
     private readonly Dictionary<JsonSource, (char Mark, string Place)> _marks = [];
     private readonly Dictionary<Dimension, string> _units = [];
+    private readonly Dictionary<string, FileBytes> _inputs = [];
 
     /// <summary>The unit first written for each dimension, the document's own before its parts'.</summary>
     public IReadOnlyDictionary<Dimension, string> WrittenUnits => _units;
+
+    /// <summary>Every file read, in the order of reading.</summary>
+    public IReadOnlyList<FileBytes> Inputs => [.. _inputs.Values];
 
     /// <summary>Reads a document of one kind into its model.</summary>
     /// <exception cref="FaultsException">Anything in it or in the files it names cannot be used.</exception>
@@ -73,6 +77,8 @@ internal sealed class Reading
             namedAt.Report($"a file; {InputFile.Readable(full)} {trouble}", "Check the path; it is relative to this document.");
         else if (bytes is null)
             Report(new(InputFile.Readable(full), "file", $"a path that {trouble}", "a document", "Check the path."));
+        else
+            _inputs.TryAdd(full, new FileBytes(InputFile.Readable(full), bytes!));
         return bytes;
     }
 }

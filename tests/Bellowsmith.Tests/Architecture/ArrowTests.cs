@@ -2,11 +2,12 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Xml.Linq;
 using Bellowsmith.Kits;
+using Bellowsmith.Papers;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Tests.Architecture;
 
-/// <summary>Physics ← Kits ← App: each may use what stands to its left and nothing else of the house.</summary>
+/// <summary>Physics ← Kits ← Papers ← App: each may use what stands to its left and nothing else of the house.</summary>
 public sealed class ArrowTests
 {
     private static readonly string _source = Path.Combine(Root(new DirectoryInfo(AppContext.BaseDirectory)), "src");
@@ -15,7 +16,8 @@ public sealed class ArrowTests
     {
         { "Bellowsmith.Physics", [] },
         { "Bellowsmith.Kits", ["Bellowsmith.Physics"] },
-        { "Bellowsmith.App", ["Bellowsmith.Physics", "Bellowsmith.Kits"] },
+        { "Bellowsmith.Papers", ["Bellowsmith.Physics", "Bellowsmith.Kits"] },
+        { "Bellowsmith.App", ["Bellowsmith.Physics", "Bellowsmith.Kits", "Bellowsmith.Papers"] },
     };
 
     [Theory]
@@ -54,6 +56,7 @@ public sealed class ArrowTests
     {
         { typeof(AirSpring).Assembly, [] },
         { typeof(Kit).Assembly, ["Bellowsmith.Physics"] },
+        { typeof(Sheet).Assembly, ["Bellowsmith.Physics", "Bellowsmith.Kits", "SkiaSharp"] },
     };
 
     [Fact] // a law has no clock, no files, no console and no memory of its own
@@ -71,6 +74,11 @@ public sealed class ArrowTests
             where !field.IsLiteral && !field.IsInitOnly && !field.Name.StartsWith('<')
             select $"{type.Name}.{field.Name}");
     }
+
+    [Fact] // model in, bytes out: no files, and today's date comes with the model
+    public void Papers_Source_NamesNoFileOrClock() => Assert.All(
+        Directory.EnumerateFiles(Path.Combine(_source, "Bellowsmith.Papers"), "*.cs", SearchOption.AllDirectories),
+        file => Assert.DoesNotMatch(@"\b(File|Directory|DateTime|TimeProvider|Environment)\.|DateTimeOffset\.(Utc)?Now", File.ReadAllText(file)));
 
     private static XDocument Project(string name) => XDocument.Load(Path.Combine(_source, name, $"{name}.csproj"));
 

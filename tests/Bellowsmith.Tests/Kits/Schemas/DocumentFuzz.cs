@@ -94,7 +94,7 @@ public sealed class DocumentFuzz
     private static void AssertFinite(object? part)
     {
         if (part is double number) Assert.True(double.IsFinite(number));
-        if (part is null or string or MotionRatio || part.GetType().IsPrimitive || part.GetType().IsEnum) return;
+        if (part is null or string or MotionRatio or FileBytes || part.GetType().IsPrimitive || part.GetType().IsEnum) return;
         if (part is IEnumerable list) foreach (var item in list) AssertFinite(item);
         else foreach (var property in part.GetType().GetProperties()) AssertFinite(property.GetValue(part));
     }

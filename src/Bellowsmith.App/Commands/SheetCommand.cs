@@ -1,0 +1,74 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using System.Reflection;
+using Bellowsmith.App.Terminal;
+using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Schemas;
+using Bellowsmith.Kits.Studies;
+using Bellowsmith.Papers;
+
+namespace Bellowsmith.App.Commands;
+
+/// <summary>Prints a kit as PDF. Only this command touches Bellowsmith.Papers, so that no other waits for its libraries.</summary>
+internal static class SheetCommand
+{
+    public const string Example =
+        """
+        bellowsmith sheet examples/fenwright/kits/ostrane-street.json -o ostrane.pdf
+        writes one page for each strut: answers, section, figures, inputs with their SHA-256, findings and cautions.
+        """;
+
+    private const string DateForm = "yyyy-MM-dd";
+
+    public static Command Create()
+    {
+        Command command = new("sheet", "How do I take it to the bench? One printed page for each strut, with the section to scale and everything the answers rest on.");
+        Argument<string> kit = DocumentArgument.Create("KIT.json", "A kit document.");
+        Option<string> output = new("--output", "-o") { Description = "The PDF to write; a file there is replaced.", HelpName = "FILE.pdf", Required = true };
+        Option<string> paper = new("--paper") { Description = "Paper: a4 or letter.", DefaultValueFactory = _ => "a4" };
+        paper.AcceptOnlyFromAmong("a4", "letter");
+        Option<DateTimeOffset?> date = new("--date") { Description = "Date to print, for example 2027-01-31; today where not given.", HelpName = "date", CustomParser = Date };
+        command.Add(kit);
+        command.Add(output);
+        command.Add(paper);
+        command.Add(date);
+        StudyOptions options = new(command, withLoadCase: true);
+        command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
+        {
+            Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
+            StrutAnswers[] struts = [.. StrutCases.Of(read, options.Conditions(parsed), _ => { }).Select(StrutAnswers.Of)];
+            Sheet sheet = new(read, struts, options.Units(parsed, read.WrittenUnits), parsed.GetValue(date) ?? TimeProvider.System.GetLocalNow(), Version);
+            FileBytes written = new(parsed.GetRequiredValue(output), SheetPdf.Write(sheet, parsed.GetValue(paper) == "letter" ? Paper.Letter : Paper.A4));
+            Write(written);
+            if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(new SheetAnswer(written.File, struts.Length, written.Sha256())));
+            else Screen.Output().Say($"{written.File}: {struts.Length} {(struts.Length == 1 ? "page" : "pages")}.");
+            return struts.All(s => s.Height is null or { Recommended: not null }) ? Study.Answered : Study.NoSolution;
+        }));
+        return command;
+    }
+
+    private static string Version =>
+        typeof(SheetCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
+
+    private static DateTimeOffset? Date(ArgumentResult result)
+    {
+        string text = string.Join(' ', result.Tokens.Select(t => t.Value));
+        if (DateTimeOffset.TryParseExact(text, DateForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out DateTimeOffset date)) return date;
+        result.AddError($"--date \"{text}\" is not a date: write it as 2027-01-31.");
+        return null;
+    }
+
+    private static void Write(FileBytes pdf)
+    {
+        try
+        {
+            File.WriteAllBytes(pdf.File, pdf.Bytes.Span);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            throw new FaultsException([new Fault(pdf.File, "file", "a path that cannot be written", "a file in a folder that exists", "Check the path and who may write there.")]);
+        }
+    }
+}

@@ -1,0 +1,98 @@
+using Bellowsmith.Kits.Studies;
+
+namespace Bellowsmith.Kits.Figures;
+
+/// <summary>
+/// The meridian of a bellows' wall for drawing it, where no mould is known: equal arcs of constant length between rings of one
+/// radius. Rings are set so that the wall has the part's greatest diameter at its least height, else so that the effective
+/// radius lies midway between ring and crown in the middle of the range (from memory, no source). Where a convolution is lower
+/// than its arc is long, neighbours and plates press it flat. It shows the shape to several millimetres; no number comes from it
+/// but the outer diameter, marked as estimated.
+/// </summary>
+internal sealed class BellowsWall
+{
+    /// <summary>Rubber and cord of a bellows of this size. Common practice, no source.</summary>
+    public const double Thickness_mm = 4;
+
+    // Length of an arc over its height in the middle of the range and at its end; it hardly moves the diameter. No source.
+    private const double Slack = 1.35, SlackAtGreatest = 1.06;
+    private const int HalvingSteps = 40, PointsPerArc = 28;
+
+    private readonly double _arc_mm, _plates_mm;
+
+    /// <param name="strut">The strut whose spring it is.</param>
+    /// <param name="plates_mm">What the two end plates take of the spring height.</param>
+    public BellowsWall(StrutCase strut, double plates_mm)
+    {
+        Convolutions = ConvolutionsOf(strut.Part.Shape);
+        _plates_mm = plates_mm;
+        double middle = (strut.LeastHeight_m + strut.GreatestHeight_m) / 2;
+        _arc_mm = Math.Max(Slack * One_mm(middle * 1000), SlackAtGreatest * One_mm(strut.GreatestHeight_m * 1000));
+        RingRadius_mm = strut.Part.MaxDiameter_m is { } widest
+            ? widest * 500 - Thickness_mm / 2 - Bulge_mm(strut.Part.LeastHeight_m * 1000)
+            : EffectiveRadius_mm(strut, middle) - Bulge_mm(middle * 1000) / 2;
+    }
+
+    public int Convolutions { get; }
+
+    /// <summary>Radius of the rings at plates and girdles, to the middle of the wall.</summary>
+    public double RingRadius_mm { get; }
+
+    public double OuterDiameter_mm(double springHeight_mm) => 2 * (RingRadius_mm + Bulge_mm(springHeight_mm)) + Thickness_mm;
+
+    /// <summary>Points of the wall's middle, top to bottom, as radius and height over the lower ring, mm.</summary>
+    public IReadOnlyList<SectionPoint> Meridian(double springHeight_mm)
+    {
+        double one = One_mm(springHeight_mm);
+        (double angle, double radius, double flat) = Arc(one);
+        List<SectionPoint> points = [];
+        for (int c = Convolutions - 1; c >= 0; c--)
+        {
+            if (flat > 0) points.Add(new(RingRadius_mm, one * (c + 1)));
+            for (int k = 0; k <= PointsPerArc; k++)
+            {
+                double at = angle * (1 - 2.0 * k / PointsPerArc);
+                points.Add(new(RingRadius_mm + flat + radius * (Math.Cos(at) - Math.Cos(angle)), one * (c + 0.5) + radius * Math.Sin(at)));
+            }
+
+            if (flat > 0) points.Add(new(RingRadius_mm, one * c));
+        }
+
+        return points;
+    }
+
+    /// <summary>1 to 3 by the word in the part's shape; what names none is drawn as one.</summary>
+    internal static int ConvolutionsOf(string shape) =>
+        shape.Contains("double", StringComparison.OrdinalIgnoreCase) ? 2
+        : shape.Contains("triple", StringComparison.OrdinalIgnoreCase) ? 3 : 1;
+
+    private static double EffectiveRadius_mm(StrutCase strut, double height_m)
+    {
+        double gauge = strut.Spring().GaugePressureFor_Pa(strut.SpringForce_N(height_m), height_m);
+        double area = strut.Fit.Spring.At(height_m, double.IsNaN(gauge) ? 0 : gauge).EffectiveArea_m2;
+        return 1000 * Math.Sqrt(area / Math.PI);
+    }
+
+    private double One_mm(double springHeight_mm) => Math.Max(springHeight_mm - _plates_mm, 1) / Convolutions;
+
+    private double Bulge_mm(double springHeight_mm)
+    {
+        (double angle, double radius, double flat) = Arc(One_mm(springHeight_mm));
+        return flat + radius * (1 - Math.Cos(angle));
+    }
+
+    // Up to a semicircle sinφ/φ = H/ℓ; lower than that a semicircle between two flats.
+    private (double Angle, double Radius_mm, double Flat_mm) Arc(double one_mm)
+    {
+        double flat = (_arc_mm - Math.PI / 2 * one_mm) / 2;
+        if (flat > 0) return (Math.PI / 2, one_mm / 2, flat);
+        double low = 1e-3, high = Math.PI / 2;
+        for (int step = 0; step < HalvingSteps; step++)
+        {
+            double angle = (low + high) / 2;
+            (low, high) = Math.Sin(angle) / angle > one_mm / _arc_mm ? (angle, high) : (low, angle);
+        }
+
+        return (low, _arc_mm / (2 * low), 0);
+    }
+}

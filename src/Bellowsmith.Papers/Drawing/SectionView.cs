@@ -1,0 +1,101 @@
+using Bellowsmith.Kits.Figures;
+using SkiaSharp;
+
+namespace Bellowsmith.Papers.Drawing;
+
+/// <summary>The strut's section on paper, at the largest usual scale that fits, with frame and title block.</summary>
+internal sealed class SectionView(Pen pen, SKRect box)
+{
+    // ISO 5455 and the steps between that workshops use; how many mm of the strut one mm of paper shows.
+    private static readonly double[] _scales = [1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 10, 15, 20, 50];
+    private const float RowHeight = 10.4f, TextSize = 6.5f, LabelWidth = 40, RightCell = 62, PointsPerMillimetre = 72 / 25.4f;
+
+    /// <param name="draw">The section drawn with letters of so many mm of the strut.</param>
+    public void Draw(Func<double, StrutSection> draw)
+    {
+        foreach (double scale in _scales)
+        {
+            StrutSection section = draw(TextSize / PointsPerMillimetre * scale);
+            float point = (float)(PointsPerMillimetre / scale), rows = (section.TitleBlock.Count - 1) * RowHeight;
+            bool fits = section.Frame.Width * point <= box.Width && section.Frame.Height * point <= box.Height - rows;
+            if (!fits && scale != _scales[^1]) continue;
+            Frame(section, rows, scale);
+            Shapes(section, point, box.Height - rows);
+            return;
+        }
+    }
+
+    // What it is on the left, how it is drawn on the right.
+    private void Frame(StrutSection section, float rows, double scale)
+    {
+        pen.Box(box, null, Pen.Ink, 1);
+        float top = box.Bottom - rows, right = box.Right - RightCell;
+        TitleRow[] left = [.. section.TitleBlock.SkipLast(1)];
+        TitleRow[] drawn = [section.TitleBlock[^1], new TitleRow("scale", FormattableString.Invariant($"1 : {scale:0.#}"))];
+        pen.Line(right, top, right, box.Bottom, Pen.Ink, 0.35f);
+        Cells(left, box.Left, right, top, LabelWidth);
+        Cells(drawn, right, box.Right, top, 28);
+    }
+
+    private void Cells(TitleRow[] rows, float left, float right, float top, float label)
+    {
+        foreach (TitleRow row in rows)
+        {
+            pen.Line(left, top, right, top, Pen.Ink, 0.35f);
+            pen.Words(row.Label, left + 5, top + 7.4f, 6.2f, Pen.Quiet);
+            pen.Words(row.Text, left + label, top + 7.4f, 6.2f, Pen.Ink, bold: true);
+            top += RowHeight;
+        }
+    }
+
+    private void Shapes(StrutSection section, float point, float height)
+    {
+        SectionBox frame = section.Frame;
+        float x0 = box.MidX - (float)(frame.Left + frame.Right) / 2 * point;
+        float y0 = box.Top + height / 2 + (float)(frame.Top + frame.Bottom) / 2 * point;
+        foreach (SectionShape shape in section.Shapes) Shape(shape);
+
+        SKPoint At(SectionPoint p) => new(x0 + (float)p.X * point, y0 - (float)p.Y * point);
+
+        void Shape(SectionShape shape)
+        {
+            (SKColor colour, float width, float[] dashes) = Style(shape.Role);
+            switch (shape)
+            {
+                case SectionPath path:
+                    pen.Path([.. path.Points.Select(At)], path.Closed, Fill(path.Fill, colour, path.Part), colour, path.Fill == SectionFill.Line ? 0.2f : width, dashes);
+                    break;
+                case SectionStrokes strokes:
+                    foreach ((SectionPoint from, SectionPoint to) in strokes.Strokes)
+                        pen.Line(At(from).X, At(from).Y, At(to).X, At(to).Y, colour, width);
+                    break;
+                case SectionCircle circle:
+                    pen.Circle(At(circle.Centre).X, At(circle.Centre).Y, (float)circle.Radius * point, Fill(circle.Fill, colour, circle.Part), colour, width);
+                    break;
+                case SectionText text:
+                    float size = (float)text.Height * point;
+                    pen.Words(text.Text, At(text.At).X, At(text.At).Y + 0.36f * size, size, colour, text.Role == SectionRole.Accent,
+                        text.Anchor switch { TextAnchor.Start => Align.Left, TextAnchor.Middle => Align.Middle, _ => Align.Right });
+                    break;
+            }
+        }
+    }
+
+    private static (SKColor, float, float[]) Style(SectionRole role) => role switch
+    {
+        SectionRole.Outline => (Pen.Ink, 0.85f, []),
+        SectionRole.Rubber => (Pen.Ink, 0.6f, []),
+        SectionRole.Centre => (Pen.Ink, 0.35f, [9, 2, 1.5f, 2]),
+        SectionRole.Hatch => (Pen.Ink, 0.25f, []),
+        SectionRole.Accent => (Pen.Accent, 0.5f, []),
+        _ => (Pen.Ink, 0.35f, []),
+    };
+
+    private static SKColor? Fill(SectionFill fill, SKColor line, string part) => fill switch
+    {
+        SectionFill.Paper => Pen.Paper,
+        SectionFill.Rubber => part == "stop" ? Pen.Faint : Pen.Wall,
+        SectionFill.Line => line,
+        _ => null,
+    };
+}

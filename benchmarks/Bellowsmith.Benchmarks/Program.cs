@@ -5,6 +5,7 @@ using Bellowsmith.Kits.Studies.InstalledHeight;
 // Arguments, from ./bench: the repository's root, a Python with SciPy or "", the SDK's version, "--save" or nothing.
 (string root, string python, string sdk) = (args[0], args[1], args[2]);
 const int Rounds = 3;
+string busy = Report.Busy();
 string benchmarks = Path.Combine(root, "benchmarks");
 
 using BenchKit kit = new();
@@ -35,7 +36,7 @@ Line[] lines =
     new("bellowsmith --version, warm", timed["Version"], "empty program on dotnet", timed["EmptyProgram"]),
     new("bellowsmith height KIT.json, warm", timed["HeightCommand"], "empty program on dotnet", timed["EmptyProgram"]),
 ];
-string report = Report.Machine(scipy, sdk, Rounds) + Environment.NewLine + Report.Table(lines);
+string report = Report.Machine(scipy, sdk, busy, Rounds) + Environment.NewLine + Report.Table(lines);
 bool agrees = true;
 if (scipy is not null)
 {

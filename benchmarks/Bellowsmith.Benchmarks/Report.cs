@@ -19,8 +19,8 @@ internal static class Report
     private const string AtItsFastest =
         "for SciPy alone OPENBLAS_CORETYPE and OPENBLAS_L2_SIZE are unset and OPENBLAS_NUM_THREADS is 1: otherwise it is slower";
 
-    public static string Machine(SciPy? scipy, string sdk, int rounds) => $"""
-        - machine: {Processor()}, {Environment.ProcessorCount} cores, {RuntimeInformation.OSDescription}
+    public static string Machine(SciPy? scipy, string sdk, string busy, int rounds) => $"""
+        - machine: {Processor()}, {Environment.ProcessorCount} cores, {RuntimeInformation.OSDescription}; load average before {busy}
         - .NET SDK {sdk}, {RuntimeInformation.FrameworkDescription}, {RuntimeInformation.ProcessArchitecture}
         - {(scipy is null ? "SciPy: not compared (Debian's python3-scipy could not be had)" : $"{scipy.Versions}; {AtItsFastest}")}
         - each time is the median in the quietest of {rounds} rounds; a ratio below 1 is faster than the baseline
@@ -51,6 +51,9 @@ internal static class Report
         return (against.Length == 0 ? "Both agree (height within 0.05 mm, rate within 0.2 %, band within 2 %): " : $"THEY DISAGREE ({string.Join("; ", against)}): ")
             + $"here / SciPy {string.Join("; ", found)}.";
     }
+
+    /// <summary>Load average over a minute; near 0 on a machine fit to measure on.</summary>
+    public static string Busy() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
 
     private static string[] Cells(Line line) =>
     [

@@ -4,7 +4,11 @@ namespace Bellowsmith.Physics;
 public readonly record struct SetAsideRow(int Line, double Height_m, double GaugePressure_Pa, double Miss_N, double Deviations);
 
 /// <summary>The polytropic exponent that fast sealed sweeps show, with its 95 % interval.</summary>
-public readonly record struct ExponentFit(double Value, double Low, double High, int Sweeps);
+public readonly record struct ExponentFit(double Value, double Low, double High, int Sweeps)
+{
+    /// <summary>False where the whole interval lies outside 1 to 1.4: then the volumes are wrong, not the air.</summary>
+    public bool IsPossible => High >= 1 && Low <= SealedAir.AdiabaticExponent;
+}
 
 /// <summary>Sealed readings against the curve of the regulated ones, N; they are never mixed into it.</summary>
 public readonly record struct SealedCheck(int Rows, double RootMeanSquare_N, double Worst_N);

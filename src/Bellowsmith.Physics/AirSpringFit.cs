@@ -4,7 +4,7 @@ namespace Bellowsmith.Physics;
 
 /// <summary>
 /// An air spring fitted to load-frame rows, with what the rows say about themselves. Every answer computed from
-/// <see cref="Spring"/> has a 95 % band: <see cref="Band"/> computes it again from the spring that each sweep's absence
+/// <see cref="Spring"/> has a 95 % band, for which it is computed again from the spring that each sweep's absence
 /// leaves (jackknife by sweep [Tukey 1958]) and from the departures that smoothing may hide [Nychka 1988].
 /// Measured cover of the true rate: see docs/accuracy.md.
 /// </summary>
@@ -92,7 +92,7 @@ public sealed class AirSpringFit
         double n = exponent ?? SealedAir.InServiceExponent;
         (int[] sweepOf, int everySweep) = EverySweep(data.Rows, all, of, sweeps);
         VolumeModel volume = new(data.Rows, sweepOf, everySweep, area.Basis.Start, area.Basis.End,
-            identity => SealedSweeps.VolumeAtLeastHeight_m3(data.Rows, identity, n, ambient_Pa) ?? double.NaN);
+            identity => SealedSweeps.VolumeAtLeastHeight_m3(data.Rows, identity, n, ambient_Pa));
         AirSpring spring = volume.Fit(area, area.Regression.Coefficients);
         bool scatter = area.ReadingDeviation_N > NoScatter * all.Average(r => Math.Abs(r.Force_N));
         AirSpringFit fit = new(spring, area)
@@ -120,10 +120,24 @@ public sealed class AirSpringFit
     // Scatter from sweep to sweep, and how far the exponent hangs on the curve that turns heights into volumes.
     private ExponentFit? FastExponent(IReadOnlyList<SpringRow> rows, double ambient_Pa)
     {
-        if (SealedSweeps.Exponent(rows, Spring, ambient_Pa) is not { } found) return null;
-        if (Band(s => SealedSweeps.Exponent(rows, s, ambient_Pa)!.Value.Value) is not { } byCurve) return found;
+        if (Of(Spring) is not { } found) return null;
+        if (Band(s => Of(s)!.Value.Value) is not { } byCurve) return found;
         double half = double.Hypot(found.High - found.Value, byCurve.High - found.Value);
         return found with { Low = found.Value - half, High = found.Value + half };
+
+        ExponentFit? Of(AirSpring s) => SealedSweeps.Exponent(rows, s, ambient_Pa, LeastGaugePressure_Pa, GreatestGaugePressure_Pa);
+    }
+
+    /// <summary>
+    /// The band of an answer that also hangs on the exponent: where that was fitted, its own interval comes on top.
+    /// </summary>
+    public (double Low, double High)? Band(Func<AirSpring, double, double> answer, double exponent, bool fitted)
+    {
+        (double Low, double High)? curve = Band(s => answer(s, exponent));
+        if (curve is not { } band || !fitted || Exponent is not { } n) return curve;
+        double middle = answer(Spring, exponent), byExponent = (answer(Spring, n.High) - answer(Spring, n.Low)) / 2;
+        double half = double.Hypot(band.High - middle, byExponent);
+        return (middle - half, middle + half);
     }
 
     /// <summary>
@@ -175,6 +189,8 @@ public sealed class AirSpringFit
             springs.Add(volume.Fit(area, other));
         }
 
+        if (volume.IsAnchored)
+            springs.Add(volume.Fit(area, area.Regression.Coefficients, halvesHigher: 1 / StandardErrors));
         return [.. springs];
     }
 

@@ -36,7 +36,7 @@ public sealed class CordBellows
         double girdle = girdleRadius_m ?? beadRadius_m, plate = plateRadius_m ?? beadRadius_m;
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(convolutions);
         foreach (double length in (ReadOnlySpan<double>)[beadRadius_m, cordLength_m, girdle])
-            if (!(length > 0 && double.IsFinite(length))) throw new ArgumentOutOfRangeException(nameof(beadRadius_m), length, "Lengths are positive.");
+            if (!(length > 0 && double.IsFinite(length))) throw new ArgumentOutOfRangeException(null, length, "Lengths are positive.");
         if (!(cordAngleAtBead_rad is >= 0 and < Math.PI / 2)) throw new ArgumentOutOfRangeException(nameof(cordAngleAtBead_rad));
         if (!(girdle < WidestRadius_m(beadRadius_m, cordAngleAtBead_rad))) throw new ArgumentOutOfRangeException(nameof(girdleRadius_m));
         if (!(plate >= beadRadius_m)) throw new ArgumentOutOfRangeException(nameof(plateRadius_m));

@@ -68,8 +68,9 @@ public sealed record MouldCalibration
     {
         (double angle, double length) = (mould.CordAngleAtBead_rad, Math.Log(mould.CordLength_m));
         return Enumerable.Range(-Around, 2 * Around + 1)
-            .SelectMany(i => Enumerable.Range(-Around, 2 * Around + 1).Select(j => (angle + 2 * i * StartAngle_rad, length + 3 * j * StartLength)))
-            .MinBy(place => miss(place.Item1, place.Item2));
+            .SelectMany(i => Enumerable.Range(-Around, 2 * Around + 1)
+                .Select(j => (Angle: angle + 2 * i * StartAngle_rad, Length: length + 3 * j * StartLength)))
+            .MinBy(place => miss(place.Angle, place.Length));
     }
 
     private static bool Reaches(CordBellows mould, double angle, double length) =>

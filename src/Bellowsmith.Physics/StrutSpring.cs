@@ -29,11 +29,14 @@ public readonly record struct StrutSpring(
     public double Volume_m3(double height_m, double gaugePressure_Pa) =>
         Volume(Spring.At(height_m, gaugePressure_Pa), height_m);
 
-    /// <summary>Rate with the valve shut at constant air mass, N/m; see <see cref="SealedAir.Rate_N_per_m"/>.</summary>
+    /// <summary>
+    /// Rate with the valve shut at constant air mass, N/m; see <see cref="SealedAir.Rate_N_per_m"/>. NaN where what stands
+    /// inside leaves no air.
+    /// </summary>
     public double SealedRate_N_per_m(double height_m, double gaugePressure_Pa, double exponent)
     {
         AirSpringState at = Spring.At(height_m, gaugePressure_Pa);
-        return SealedAir.Rate_N_per_m(
+        return !(Volume(at, height_m) > 0) ? double.NaN : SealedAir.Rate_N_per_m(
             exponent, gaugePressure_Pa, Ambient_Pa, at.AreaSlope_m, ForceByGaugePressure(at, gaugePressure_Pa),
             Volume(at, height_m), at.VolumeSlope_m2 - SealArea_m2, at.VolumeByGaugePressure_m3_per_Pa);
     }

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 
 namespace Bellowsmith.Browser;
 
-/// <summary>What the pages cost, printed as a table by ./bench-pages; nothing here is a test.</summary>
+/// <summary>What the pages cost, printed by ./pages measure; nothing here is a test.</summary>
 public sealed class Measured(Served served, ITestOutputHelper output)
 {
     // From the input event until the screen's frame that shows its answer is done: a message posted in an animation frame is

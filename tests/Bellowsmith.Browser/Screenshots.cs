@@ -2,12 +2,12 @@ using Microsoft.Playwright;
 
 namespace Bellowsmith.Browser;
 
-/// <summary>Pictures of every page at every size and in both schemes, under artifacts/screenshots, to be looked at.</summary>
-public sealed class Screenshots(Served served)
+/// <summary>Pictures of every page at every size and in both schemes, to be looked at; taken by ./pages pictures.</summary>
+public sealed class Screenshots(Served served, ITestOutputHelper output)
 {
     private const string TooStiff = "kit/fenwright/kits/ostrane-too-stiff.json";
 
-    [Theory]
+    [Theory(Explicit = true)]
     [InlineData("kit", Served.Kit, null)]
     [InlineData("map", Served.Kit, ".tabs label:last-of-type")]
     [InlineData("area", Served.Kit, ".tabs label:nth-of-type(4)")]
@@ -32,7 +32,7 @@ public sealed class Screenshots(Served served)
                 await page.WaitForTimeoutAsync(press is null ? 200 : 700);
                 string path = Path.Combine(Served.Root, "artifacts/screenshots", $"{name}-{width}-{scheme.ToString()!.ToLowerInvariant()}.png");
                 await page.ScreenshotAsync(new() { Path = path });
-                Assert.True(new FileInfo(path).Length > 0);
+                output.WriteLine(Path.GetRelativePath(Served.Root, path));
                 await page.Context.CloseAsync();
             }
 

@@ -20,9 +20,9 @@ public static class Commands
             HeightCommand.Create(),
             TravelCommand.Create(),
             SpringCommand.Create(),
-            ServeCommand.Create(),
-            SheetCommand.Create(),
             BellowsCommand.Create(),
+            SheetCommand.Create(),
+            ServeCommand.Create(),
             CompletionCommand.Create(),
         };
         WorkedExamples.AddTo(root, new Dictionary<string, string>
@@ -31,9 +31,9 @@ public static class Commands
             ["height"] = HeightCommand.Example,
             ["travel"] = TravelCommand.Example,
             ["spring"] = SpringCommand.Example,
-            ["serve"] = ServeCommand.Example,
-            ["sheet"] = SheetCommand.Example,
             ["bellows"] = BellowsCommand.Example,
+            ["sheet"] = SheetCommand.Example,
+            ["serve"] = ServeCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });
         return root;

@@ -4,7 +4,6 @@ using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
-using Bellowsmith.Kits.Studies.InstalledHeight;
 using Bellowsmith.Kits.Studies.Travel;
 
 namespace Bellowsmith.App.Commands;
@@ -37,9 +36,5 @@ internal static class TravelCommand
 
     private static TravelAnswer Answer((StrutCase Case, TravelResult? Result)[] results) => new(results.ToDictionary(
         r => Names.Of(r.Case.End),
-        r => r.Result is { } result ? TravelAnswer.Of(result) : TravelAnswer.Without(r.Case.Load, NoDrive(r.Case, DisplayUnits.Metric))));
-
-    /// <summary>Why there is no drive height to move about.</summary>
-    internal static string NoDrive(StrutCase strut, DisplayUnits units) =>
-        new HeightWords(InstalledHeightStudy.Answer(strut), units).Answer();
+        r => r.Result is { } result ? TravelAnswer.Of(result) : TravelAnswer.Without(r.Case.Load, TravelWords.NoDrive(r.Case, DisplayUnits.Metric))));
 }

@@ -1,4 +1,3 @@
-using Bellowsmith.App.Commands;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies;
@@ -18,7 +17,7 @@ internal static class TravelView
         {
             screen.Blank();
             screen.Title($"{kit.Name}, {Names.Of(strut.End)}: how far can it move?");
-            if (result is null) screen.Warn(TravelCommand.NoDrive(strut, units));
+            if (result is null) screen.Warn(TravelWords.NoDrive(strut, units));
             else Show(screen, result, units);
         }
 

@@ -19,8 +19,9 @@ public static class AnswerJson
 
     public static string Write(SpringAnswer answer) => JsonSerializer.Serialize(answer, _context.SpringAnswer);
 
-    public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
     public static string Write(BellowsAnswer answer) => JsonSerializer.Serialize(answer, _context.BellowsAnswer);
+
+    public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
     /// <summary>Faults as an array of { file, where, found, allowed, fix }.</summary>
     public static string Write(IReadOnlyList<Fault> faults) => JsonSerializer.Serialize(faults, _context.IReadOnlyListFault);
@@ -30,7 +31,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(HeightAnswer))]
 [JsonSerializable(typeof(TravelAnswer))]
 [JsonSerializable(typeof(SpringAnswer))]
-[JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
+[JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<Fault>))]
 internal sealed partial class AnswerJsonContext : JsonSerializerContext;

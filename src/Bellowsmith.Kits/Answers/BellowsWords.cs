@@ -10,9 +10,8 @@ public sealed class BellowsWords(BellowsShapeResult result, DisplayUnits units)
     public string Answer()
     {
         if (result.Shape is not { } s) return Reason();
-        string answer = $"At {Length(result.Height_m)} it is {Length(s.OuterDiameter_m)} wide, with {units.Text(Dimension.Area, s.EffectiveArea_m2)} "
+        return $"At {Length(result.Height_m)} it is {Length(s.OuterDiameter_m)} wide, with {units.Text(Dimension.Area, s.EffectiveArea_m2)} "
             + $"of effective area and {units.Text(Dimension.Volume, s.Volume_m3)} of air.";
-        return s.EffectiveArea_m2 > 0 ? answer : answer + " Gauge pressure pulls its plates together here: as a spring it is over-extended.";
     }
 
     /// <summary>What is worth knowing about how the wall lies, and what the shape leaves out.</summary>
@@ -20,6 +19,8 @@ public sealed class BellowsWords(BellowsShapeResult result, DisplayUnits units)
     {
         if (result.Shape is { } s)
         {
+            if (s.EffectiveArea_m2 <= 0)
+                yield return new("force", "Gauge pressure pulls the plates together here: as a spring it is over-extended.");
             if (s.Overhang_m > 0)
                 yield return new("plates", $"The wall hangs {Length(s.Overhang_m)} past the plane of its bead; see that nothing stands there.");
             if (s.PlateContactRadius_m > result.Mould.BeadRadius_m)

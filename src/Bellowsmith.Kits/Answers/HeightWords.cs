@@ -55,6 +55,7 @@ public sealed class HeightWords(InstalledHeightResult result, DisplayUnits units
     {
         string range = $"between {Length(_strut.LeastHeight_m)} and {Length(_strut.GreatestHeight_m)}";
         string force = units.Text(Dimension.Force, result.SpringForce_N), wanted = Rate(result.TargetSpringRate_N_per_m);
+        if (result.SpringForce_N <= 0) return "The damper's gas alone carries more than this corner; the spring would have to pull.";
         if (result.Minimum is not { } soft || result.Maximum is not { } stiff)
             return $"The spring cannot carry {force} at any height {range}.";
         if (result.Solutions.Count > 0)

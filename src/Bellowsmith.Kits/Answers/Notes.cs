@@ -27,7 +27,7 @@ public static class Notes
                 yield return new("volume", "Volume was measured at few heights; between them ∂V/∂h = ∂F/∂pg of the elastic wall is assumed.");
                 break;
             case VolumeSource.SealedSweeps:
-                yield return new("volume", "No volume was measured; it follows from the sealed sweeps, and its uncertainty is not in the band.");
+                yield return new("volume", "No volume was measured; its constant follows from the sealed sweeps, its shape from ∂V/∂h = ∂F/∂pg of the elastic wall.");
                 break;
         }
 
@@ -40,7 +40,8 @@ public static class Notes
         foreach (SetAsideRow row in fit.SetAside)
             yield return new("set aside", Text($"Row {row.Line} lies {units.Change(Dimension.Force, row.Miss_N, 0)} off its sweep, {Math.Abs(row.Deviations):0} times the scatter: kept out of the curve. Look at it."));
         if (fit.Exponent is { } n)
-            yield return new("exponent", Text($"Fast sealed sweeps show n = {n.Value:0.000} ({n.Low:0.000} to {n.High:0.000}, {n.Sweeps} sweeps)."));
+            yield return new("exponent", n.IsPossible ? Text($"Fast sealed sweeps show n = {n.Value:0.000} ({n.Low:0.000} to {n.High:0.000}, {n.Sweeps} sweeps).")
+                : Text($"Fast sealed sweeps show n = {n.Value:0.000} ({n.Low:0.000} to {n.High:0.000}), which air cannot do (1 to 1.4): it is not used. The volumes are off; measure them at two gauge pressures."));
         if (fit.Sealed is { } check)
             yield return new("sealed rows", Text($"{check.Rows} sealed rows lie within {units.Text(Dimension.Force, check.RootMeanSquare_N)} rms of the regulated curve (worst {units.Change(Dimension.Force, check.Worst_N, 0)}); they are not part of it."));
         foreach (SmallStroke s in fit.SmallStrokes)

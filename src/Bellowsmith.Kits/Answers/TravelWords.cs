@@ -1,3 +1,5 @@
+using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.InstalledHeight;
 using Bellowsmith.Kits.Studies.Travel;
 using Bellowsmith.Kits.Units;
 
@@ -24,8 +26,15 @@ public sealed class TravelWords(TravelResult result, DisplayUnits units)
         return result.MendsAll.Count == 0 ? text : $"{text} One change mends them all: {Words(result.MendsAll[0])}.";
     }
 
+    /// <summary>Why there is no drive position to move about.</summary>
+    public static string NoDrive(StrutCase strut, DisplayUnits units) => strut.Design.DriveHeight_m is { } height
+        ? $"At {units.Text(Dimension.Length, height)} the spring cannot carry {units.Text(Dimension.Force, strut.SpringForce_N(height))}, "
+            + "what the load leaves it beside the damper's gas."
+        : new HeightWords(InstalledHeightStudy.Answer(strut), units).Answer();
+
     public static string Rule(TravelRule rule) => rule switch
     {
+        TravelRule.DriveWithinDamper => "the damper's stroke reaches drive height",
         TravelRule.TopOutBeforeSpring => "the damper tops out before the spring's greatest height",
         TravelRule.SolidBeforeSpring => "the stop is solid before the spring's least height",
         TravelRule.DroopAtWheel => "droop at the wheel",
@@ -35,6 +44,7 @@ public sealed class TravelWords(TravelResult result, DisplayUnits units)
 
     public static string Source(TravelRule rule) => rule switch
     {
+        TravelRule.DriveWithinDamper => "lengths of the damper and its stop",
         TravelRule.TopOutBeforeSpring => "trade rule, 1/2 to 3/4 in [Air Spring Failure Analysis 2026]; the limit may be changed",
         TravelRule.SolidBeforeSpring => "trade rule, plate and wall damage when bottomed [Air Spring Warranty Guide 2026]; the limit may be changed",
         TravelRule.DroopAtWheel or TravelRule.StopContactAtWheel => "common practice, no source; the limit may be changed",

@@ -10,7 +10,7 @@ public static class AirSpringReader
     /// <exception cref="FaultsException">Anything in it or in the files it names cannot be used, or it is a bare rate.</exception>
     public static AirSpringPart Read(string path) => Reading.Run(path, AirSpringFields.Kind, (spring, _) =>
     {
-        if (spring.Member("rate") is { } rate) rate.ReportKey("an air spring", "Give the document of an air spring; this one has no air.");
+        if (spring.Member("rate") is { } rate) rate.ReportKey("an air spring", "No air spring: give the document of one with its test data.");
         return Build(spring) as AirSpringPart;
     });
 

@@ -5,7 +5,7 @@ namespace Bellowsmith.Kits.Schemas;
 /// <summary>A part: inline as an object, or the path of its document relative to the one that names it.</summary>
 internal sealed class PartShape(DocumentKind kind) : Shape
 {
-    public override string Allowed => $"a {kind.Name} inline, or the relative path of its document";
+    public override string Allowed => $"{(kind.Name.StartsWith('a') ? "an" : "a")} {kind.Name} inline, or the relative path of its document";
 
     public override void Check(Place place)
     {

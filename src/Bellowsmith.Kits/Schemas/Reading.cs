@@ -32,7 +32,7 @@ internal sealed class Reading
     /// <summary>The checked root of a document; null, with a fault at the place that names it, where there is none.</summary>
     public Place? Open(string path, DocumentKind kind, Place? namedAt)
     {
-        var full = Path.GetFullPath(path.Replace("\0", "", StringComparison.Ordinal));
+        var full = Path.GetFullPath(path.Replace("\0", "", StringComparison.Ordinal) is { Length: > 0 } named ? named : ".");
         if (_documents.TryGetValue((full, kind), out var known)) return known;
         return _documents[(full, kind)] = OpenNew(full, kind, namedAt);
     }

@@ -35,13 +35,17 @@ public static class StrutCases
             if (need.Usable(strut)) cases.Add(strut);
         }
 
-        return faults.Count == 0 ? cases : throw new FaultsException(faults);
+        return faults.Count == 0 ? cases : throw new FaultsException([.. faults.Distinct()]);
     }
 
-    /// <summary>The document's exponent, else the one fast sealed sweeps show, else the in-service default.</summary>
+    /// <summary>
+    /// The document's exponent, else the one fast sealed sweeps show (held to what air can do, 1 to 1.4), else the in-service
+    /// default; that too where the sweeps show what air cannot do.
+    /// </summary>
     internal static (double Value, ExponentSource Source) Exponent(AirSpringPart part, AirSpringFit fit) =>
         part.Exponent is { } given ? (given, ExponentSource.Document)
-        : fit.Exponent is { } fitted ? (fitted.Value, ExponentSource.SealedFastRows)
+        : fit.Exponent is { IsPossible: true } fitted
+            ? (Math.Clamp(fitted.Value, 1, SealedAir.AdiabaticExponent), ExponentSource.SealedFastRows)
         : (SealedAir.InServiceExponent, ExponentSource.InServiceDefault);
 
     private static StrutCase Case(
@@ -121,6 +125,10 @@ public sealed class StrutNeeds(Kit kit, AxleEnd end, StrutDesign design, List<Fa
             Add("spring", $"data from {Millimetres(strut.Fit.Spring.LeastHeight_m)} to {Millimetres(strut.Fit.Spring.GreatestHeight_m)}",
                 $"heights within {Millimetres(strut.Part.LeastHeight_m)} to {Millimetres(strut.Part.GreatestHeight_m)}",
                 "The spring was not measured anywhere in its height range; check both.");
+        else if (strut.Spring().Volume_m3(strut.GreatestHeight_m, 0) <= 0)
+            Add("displacedVolume", Litres(design.DisplacedVolume_m3 ?? 0),
+                $"less than the {Litres(strut.Fit.Spring.At(strut.GreatestHeight_m, 0).Volume_m3)} the spring holds at its greatest height",
+                "Count only what stands inside the bellows at drive height.");
         else if (design.DriveHeight_m is { } drive && (drive < strut.LeastHeight_m || drive > strut.GreatestHeight_m))
             Add("driveHeight", Millimetres(drive), $"{Millimetres(strut.LeastHeight_m)} to {Millimetres(strut.GreatestHeight_m)}",
                 "Choose a height within the spring's range and its data.");
@@ -128,6 +136,8 @@ public sealed class StrutNeeds(Kit kit, AxleEnd end, StrutDesign design, List<Fa
     }
 
     private static string Kilograms(double mass_kg) => string.Create(CultureInfo.InvariantCulture, $"{mass_kg:0.#} kg");
+
+    private static string Litres(double volume_m3) => string.Create(CultureInfo.InvariantCulture, $"{volume_m3 * 1000:0.###} L");
 
     private static string Millimetres(double length_m) => string.Create(CultureInfo.InvariantCulture, $"{length_m * 1000:0.#} mm");
 }

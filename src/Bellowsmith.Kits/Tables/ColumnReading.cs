@@ -58,6 +58,8 @@ public sealed class ColumnReading
             return null;
         }
         Note(row, column, text, mark);
+        // Without its unit, already reported at the header, a number says nothing that could be checked.
+        if (unit is null && rule.Dimension is not null) return null;
         var si = unit?.ToSi(number) ?? number;
         if (si >= rule.Least_SI && si <= rule.Greatest_SI) return si;
         Report(row, column, text, Range(rule, unit), "Check the value, the unit in the header and the decimal mark.");

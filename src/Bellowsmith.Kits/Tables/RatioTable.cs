@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.Kits.Tables;
@@ -9,6 +10,7 @@ namespace Bellowsmith.Kits.Tables;
 public sealed record RatioTable(IReadOnlyList<double> WheelTravel_m, IReadOnlyList<double> StrutTravel_m)
 {
     private const int LeastTravels = 4;
+    private const double LeastRatio = 0.05, GreatestRatio = 5, TapeStep_m = 0.0011;
 
     private static readonly ColumnRule
         _wheel = ColumnRule.Of("wheel travel", Dimension.Length, "-500 mm", "500 mm"),
@@ -29,8 +31,9 @@ public sealed record RatioTable(IReadOnlyList<double> WheelTravel_m, IReadOnlyLi
             .OrderBy(row => row.Wheel).ToList();
         reading.CheckDecimalMarks();
         if (faults.Count == before) CheckRows(table, rows.ConvertAll(row => row.Wheel), faults);
-        if (faults.Count > before) return null;
         var (wheel, values) = (rows.ConvertAll(row => row.Wheel), rows.ConvertAll(row => row.Second));
+        if (faults.Count == before && second == "strut travel") CheckRises(table, wheel, values, faults);
+        if (faults.Count > before) return null;
         return new(wheel, second == "strut travel" ? values : Integrate(wheel, values));
     }
 
@@ -51,6 +54,17 @@ public sealed record RatioTable(IReadOnlyList<double> WheelTravel_m, IReadOnlyLi
         else if (wheel[0] > 0 || wheel[^1] < 0)
             faults.Add(new(table.File, "column wheel travel", "all wheel travels on one side of 0", "wheel travels on both sides of 0, or 0 itself",
                 "Count wheel travel from drive height, bump +."));
+    }
+
+    // Rounding may make neighbours equal or turn them by a step of the tape; more than that is a sign or a unit gone wrong.
+    private static void CheckRises(Table table, List<double> wheel, List<double> strut, ICollection<Fault> faults)
+    {
+        var overall = (strut[^1] - strut[0]) / (wheel[^1] - wheel[0]);
+        var falls = Enumerable.Range(1, strut.Count - 1).Any(i => strut[i] < strut[i - 1] - TapeStep_m);
+        if (overall is < LeastRatio or > GreatestRatio || falls)
+            faults.Add(new(table.File, "column strut travel", string.Create(CultureInfo.InvariantCulture, $"{overall:0.###}") + $" of strut travel per wheel travel{(falls ? ", not rising throughout" : "")}",
+                "strut travel that rises with wheel travel, 0.05 to 5 overall",
+                "Count wheel travel bump + and strut travel compression +, both from drive height."));
     }
 
     private static List<double> Integrate(List<double> wheel, List<double> ratio)

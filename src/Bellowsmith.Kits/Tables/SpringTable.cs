@@ -70,15 +70,16 @@ public static class SpringTable
     {
         reading.Require(_height, _area, _volume);
         RequireRows(table, LeastCharacteristicRows, faults);
-        var rows = table.Rows.Select(row => new CharacteristicRow(
-            reading.Needed(row, "height"), reading.Needed(row, "effective area"), reading.Needed(row, "volume"))).ToList();
+        var rows = table.Rows.Select(row => (Row: row, Read: new CharacteristicRow(
+                reading.Needed(row, "height"), reading.Needed(row, "effective area"), reading.Needed(row, "volume"))))
+            .OrderBy(row => row.Read.Height_m).ToList();
         for (var i = 1; i < rows.Count; i++)
         {
-            if (rows[i].Height_m <= rows[i - 1].Height_m)
-                reading.Report(table.Rows[i], "height", reading.Text(table.Rows[i], "height")!,
-                    $"more than {reading.Text(table.Rows[i - 1], "height")}, the height above it", "Sort the rows by height, each height once.");
+            if (rows[i].Read.Height_m == rows[i - 1].Read.Height_m)
+                reading.Report(rows[i].Row, "height", reading.Text(rows[i].Row, "height")!,
+                    $"a height that no other row has; row {rows[i - 1].Row.Line} has it too", "Keep one row for each height.");
         }
-        return new(rows);
+        return new(rows.ConvertAll(row => row.Read));
     }
 
     private static void RefuseBarePressure(Table table, ICollection<Fault> faults)

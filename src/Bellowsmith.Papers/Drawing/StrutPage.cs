@@ -1,8 +1,6 @@
 using System.Globalization;
-using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
-using Bellowsmith.Kits.Studies.InstalledHeight;
 using Bellowsmith.Kits.Studies.Travel;
 using Bellowsmith.Kits.Units;
 using SkiaSharp;
@@ -12,9 +10,13 @@ namespace Bellowsmith.Papers.Drawing;
 /// <summary>One strut on one page: the section beside the questions, figures below, then what stands behind them.</summary>
 internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper paper)
 {
-    private const float Margin = 34, Left = Margin, Gap = 12, Small = 6.2f, LeastSize = 5;
+    /// <summary>White around the page, between its columns, and the size of its small letters.</summary>
+    public const float Margin = 34, Gap = 12, Small = 6.2f;
+
+    private const float Left = Margin;
 
     private readonly DisplayUnits _units = sheet.Units;
+    private readonly HeightCharts _charts = new(HeightSweep.Of(strut.Case), strut.Height?.Solutions ?? [], sheet.Units);
 
     private float Right => paper.Width - Margin;
 
@@ -26,8 +28,7 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
             text => new StrutDrawing(strut.Case, sheet.Kit.Name, _units, text).At(strut.Setting_m));
         Questions(split, top, top + drawing);
         float figures = Figures(top + drawing + Gap);
-        float foot = Foot();
-        Behind(figures + 6, foot - 4);
+        new BehindView(pen, sheet, strut, paper).Draw(figures + 6);
     }
 
     private float Heading()
@@ -43,8 +44,7 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
     private void Questions(float left, float top, float bottom)
     {
         float width = Right - left, y = Question("How high does it sit, on how much air?", left, top, width);
-        HeightSweep sweep = HeightSweep.Of(strut.Case);
-        Chart rate = new HeightCharts(sweep, strut.Height?.Solutions ?? [], _units).Rate(strut.Setting_m);
+        Chart rate = _charts.Rate(strut.Setting_m);
         if (strut.Height is { } height)
         {
             HeightWords words = new(height, _units);
@@ -105,8 +105,7 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
 
     private float Figures(float top)
     {
-        HeightCharts charts = new(HeightSweep.Of(strut.Case), strut.Height?.Solutions ?? [], _units);
-        List<Chart> shown = [charts.GaugePressure(strut.Setting_m), charts.RideFrequency(strut.Setting_m), charts.EffectiveArea(strut.Setting_m)];
+        List<Chart> shown = [_charts.GaugePressure(strut.Setting_m), _charts.RideFrequency(strut.Setting_m), _charts.EffectiveArea(strut.Setting_m)];
         if (strut.Travel is { } travel) shown.Add(new TravelFigures(travel, _units).RideHeight());
         float width = (Right - Left - (shown.Count - 1) * Gap) / shown.Count, height = paper.Height > 800 ? 100 : 90;
         for (int k = 0; k < shown.Count; k++)
@@ -117,124 +116,5 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
     // On a small figure settings need no words: they are the same everywhere on the page.
     private static Chart Shortened(Chart chart) => chart with { Marks = [.. chart.Marks.Select(m => m.Kind == MarkKind.State ? m : m with { Label = "" })] };
 
-    private void Behind(float top, float bottom)
-    {
-        float column = (Right - Left - Gap) / 2, right = Left + column + Gap;
-        float y = strut.Travel is { } travel ? States(travel, Left, top, column) : top;
-        float z = strut.Height is { Solutions.Count: > 0 } height ? Heights(height, right, top, column) : top;
-        top = Math.Max(y, z) + 3;
-        float inputs = bottom - InputsHeight;
-        List<string> notes = [.. NotesOf()];
-        float size = Small;
-        while (size > LeastSize && NotesHeight(notes, column, size) > inputs - top) size -= 0.2f;
-        for (int left = 0; NotesHeight(notes, column, size) > inputs - top && notes.Count > 1;)
-        {
-            notes.RemoveRange(notes.Count - (left++ == 0 ? 1 : 2), left == 1 ? 1 : 2);
-            notes.Add($"and {left} more: the answers in the terminal tell them.");
-        }
-
-        Notes(notes, column, top, size);
-        Inputs(inputs);
-    }
-
-    private IEnumerable<string> NotesOf() => (strut.Height is { } height
-        ? Kits.Answers.Notes.Of(height, _units) : Kits.Answers.Notes.Of(strut.Case.Fit, _units)).Select(n => $"{n.About}: {n.Text}");
-
-    private float NotesHeight(List<string> notes, float column, float size)
-    {
-        float all = notes.Sum(n => pen.ParagraphHeight(n, column, size, leading: 1.25f) + 1), tallest = notes.Count == 0 ? 0 : notes.Max(n => pen.ParagraphHeight(n, column, size, leading: 1.25f));
-        return all / 2 + tallest / 2 + 2;
-    }
-
-    private void Notes(List<string> notes, float column, float top, float size)
-    {
-        float half = NotesHeight(notes, column, size), x = Left, y = top;
-        foreach (string note in notes)
-        {
-            float needs = pen.ParagraphHeight(note, column, size, leading: 1.25f);
-            if (x == Left && y + needs > top + half) (x, y) = (Left + column + Gap, top);
-            y = pen.Paragraph(note, x, y, column, size, Pen.Ink, leading: 1.25f) + 1;
-        }
-    }
-
-    private float States(TravelResult travel, float left, float top, float width) => Table(
-        left, top, width, [0.19f, 0.32f, 0.44f, 0.56f, 0.71f, 1],
-        ["", $"wheel {Symbol(Dimension.Length)}", "spring", "damper", $"gauge {Symbol(Dimension.GaugePressure)}", "stopped by"],
-        [State("drive", travel.Drive), State("full bump", travel.FullBump), State("full droop", travel.FullDroop), State("aired out", travel.AiredOut), State("lifted", travel.Lifted)]);
-
-    private string[] State(string name, TravelState s) =>
-    [
-        name, Number(Dimension.Length, s.WheelTravel_m), Number(Dimension.Length, s.SpringHeight_m), Number(Dimension.Length, s.DamperLength_m),
-        Number(Dimension.GaugePressure, s.GaugePressure_Pa), TravelWords.End(s.End),
-    ];
-
-    private float Heights(InstalledHeightResult result, float left, float top, float width) => Table(
-        left, top, width, [0.14f, 0.29f, 0.44f, 0.68f, 0.78f, 1],
-        [$"height {Symbol(Dimension.Length)}", $"gauge {Symbol(Dimension.GaugePressure)}", $"rate {Symbol(Dimension.Rate)}", "95 % band", "Hz", ""],
-        [.. result.Solutions.Take(5).Select(s => (string[])
-        [
-            Number(Dimension.Length, s.Height_m), Number(Dimension.GaugePressure, s.GaugePressure_Pa), Number(Dimension.Rate, s.SpringRate_N_per_m),
-            s.SpringRateBand_N_per_m is { } b ? $"{Number(Dimension.Rate, b.Low)} to {Number(Dimension.Rate, b.High)}" : "–",
-            Number(Dimension.Frequency, s.RideFrequency_Hz), s.Recommended ? "this one" : s.WithinPressureLimit ? "also gives it" : "over limit",
-        ])]);
-
-    // Right edges of the columns as shares of the width; the first column and the last read from the left.
-    private float Table(float left, float top, float width, float[] edges, string[] head, IReadOnlyList<string[]> rows)
-    {
-        float y = top + 7;
-        foreach (string[] row in rows.Prepend(head))
-        {
-            bool isHead = row == head;
-            for (int c = 0; c < row.Length; c++)
-            {
-                bool words = c == row.Length - 1 || (c == 0 && head[0].Length == 0);
-                float x = words ? left + (c == 0 ? 0 : edges[c - 1] * width + 6) : left + edges[c] * width;
-                pen.Words(row[c], x, y, Small, isHead ? Pen.Quiet : Pen.Ink, align: words ? Align.Left : Align.Right);
-            }
-
-            if (isHead) pen.Line(left, y + 2, left + width, y + 2, Pen.Rule, 0.4f);
-            y += 8.4f;
-        }
-
-        return y - 4;
-    }
-
-    private float InputsHeight => 11 + sheet.Kit.Inputs.Count * 6.6f;
-
-    private void Inputs(float top)
-    {
-        pen.Words("Read from", Left, top + 7, Small, Pen.Quiet);
-        pen.Words("SHA-256", Right, top + 7, Small, Pen.Quiet, align: Align.Right);
-        pen.Line(Left, top + 9, Right, top + 9, Pen.Rule, 0.4f);
-        float y = top + 15.2f;
-        foreach (FileBytes input in sheet.Kit.Inputs)
-        {
-            pen.Words(Shortened(input.File, Right - Left - pen.Width(input.Sha256(), 5.4f) - Gap), Left, y, 5.4f, Pen.Ink);
-            pen.Words(input.Sha256(), Right, y, 5.4f, Pen.Ink, align: Align.Right);
-            y += 6.6f;
-        }
-    }
-
-    // The end of a path tells more than its beginning.
-    private string Shortened(string path, float width)
-    {
-        string shown = path;
-        while (pen.Width(shown, 5.4f) > width && path.Length > 1) shown = "…" + (path = path[1..]);
-        return shown;
-    }
-
-    private float Foot()
-    {
-        string text = string.Join(" ", Cautions.CompressedAir, Cautions.RaisedCar, Cautions.AiredOut, Cautions.Local);
-        float top = paper.Height - Margin - pen.ParagraphHeight(text, Right - Left, Small);
-        pen.Line(Left, top - 2, Right, top - 2, Pen.Ink, 0.6f);
-        pen.Paragraph(text, Left, top, Right - Left, Small, Pen.Ink);
-        return top - 2;
-    }
-
     private string Length(double? si) => _units.Text(Dimension.Length, si);
-
-    private string Number(Dimension dimension, double? si) => _units.Number(dimension, si);
-
-    private string Symbol(Dimension dimension) => _units.Symbol(dimension);
 }

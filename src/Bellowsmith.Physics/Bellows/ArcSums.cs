@@ -16,19 +16,19 @@ internal ref struct ArcSums(double kappa, double crown, double atCrown, double t
 
     public readonly CordArc Arc => new(Vector.Sum(_height), Vector.Sum(_cord), Math.PI * Vector.Sum(_volume));
 
-    /// <summary>x = t² from the crown to x = end.</summary>
-    public void AddCrownHalf(double end)
+    /// <summary>x = t² from one x to another.</summary>
+    public void AddCrownHalf(double from, double to)
     {
-        double half = Math.Sqrt(end) / 2;
+        double start = Math.Sqrt(from), half = (Math.Sqrt(to) - start) / 2;
         for (int i = 0; i < GaussLegendre.Nodes.Length; i += Vector<double>.Count)
         {
-            Vector<double> t = Place(half, half, i), x = t * t, rise = Rise(x, out Vector<double> cosine);
+            Vector<double> t = Place(start + half, half, i), x = t * t, rise = Rise(x, out Vector<double> cosine);
             Add(x, rise, cosine, 2 * half * Weight(i) / Vector.SquareRoot(rise * (Two - x * rise)));
         }
     }
 
     /// <summary>x = A·sinh²u from the crown to x = end.</summary>
-    public void AddCrownHalf(double end, double near)
+    public void AddNearCylinder(double end, double near)
     {
         double half = Math.Asinh(Math.Sqrt(end / near)) / 2;
         for (int i = 0; i < GaussLegendre.Nodes.Length; i += Vector<double>.Count)

@@ -35,15 +35,11 @@ internal readonly struct CordWall(double sineByRadius_per_m)
     /// <summary>The crown radius at which the wall would be a cylinder of any length: G'(R) = 0. Crowns lie below it.</summary>
     public double NeutralRadius(double areaTerm) => Math.Sqrt((2 / (_kappa * _kappa) + areaTerm) / 3);
 
-    /// <summary>Meridian angle at a radius.</summary>
-    public double AngleAt(double radius, double crown, double areaTerm) => Math.Acos(Math.Clamp(
-        Cosine(radius) * (radius * radius - areaTerm) / (Cosine(crown) * (crown * crown - areaTerm)), -1, 1));
-
     /// <summary>
     /// Height, cord and volume of the arc from an edge to the crown. With x = R − r, 1 − cosψ = x·D and D free of
-    /// cancellation. Two panels: on the crown's half x = t² lifts the root at the crown (x = A·sinh²u where the wall is
-    /// nearly a cylinder and D vanishes at x = −A close by), on the edge's half x = x₁ − s² lifts the root of 1 + cosψ at
-    /// x₁ beyond the edge, which comes close as the wall folds. Sixteen points each: see docs/accuracy.md.
+    /// cancellation. On the crown's half x = t² lifts the root at the crown; where the wall is nearly a cylinder D vanishes at
+    /// x = −A close by, and x = A·sinh²u lifts both. On the edge's half x = x₁ − s² lifts the root of 1 + cosψ at x₁ beyond
+    /// the edge, which comes close as the wall folds. Sixteen points each: see docs/accuracy.md.
     /// </summary>
     public CordArc Arc(double edge, double crown, double areaTerm)
     {
@@ -53,22 +49,40 @@ internal readonly struct CordWall(double sineByRadius_per_m)
         double term = square * (crown * crown - areaTerm), grade = atCrown * (crown * crown - areaTerm);
         double slope = atCrown - term / (2 * atCrown);
         if (!(slope > 0)) return CordArc.Endless;
-        double near = slope * atCrown / (square * crown * (1 + term / (4 * atCrown * atCrown)));
+        double near = BeyondCrown(crown, atCrown, term, slope);
 
         ArcSums sums = new(_kappa, crown, atCrown, term, grade);
-        if (near > NearCylinder * width) sums.AddCrownHalf(width / 2);
-        else sums.AddCrownHalf(width / 2, near);
+        double from = near > NearCylinder * width ? 0 : width / 16;
+        if (from > 0) sums.AddNearCylinder(from, near);
+        sums.AddCrownHalf(from, width / 2);
         sums.AddEdgeHalf(width, BeyondEdge(edge, crown, term, grade));
         return sums.Arc;
     }
 
-    /// <summary>How far beyond the edge the meridian would turn straight down, by its slope at the edge.</summary>
+    /// <summary>A, how far beyond the crown D vanishes, where cosβ² + cosβ·cosβR = T; infinite where it does not.</summary>
+    private double BeyondCrown(double crown, double atCrown, double term, double slope)
+    {
+        if (term <= 0) return double.PositiveInfinity;
+        double cosine = (Math.Sqrt(atCrown * atCrown + 4 * term) - atCrown) / 2;
+        double narrower = 2 * atCrown * slope / (2 * atCrown + cosine), squares = narrower * (atCrown + cosine) / (_kappa * _kappa);
+        return squares / (crown + Math.Sqrt(crown * crown + squares));
+    }
+
+    /// <summary>How far beyond the edge the meridian would turn straight down: Newton's steps, from the edge, towards the root of
+    /// 1 + cosψ. Any length is sound; the nearer the root, the faster the quadrature.</summary>
     private double BeyondEdge(double edge, double crown, double term, double grade)
     {
-        double cosine = Cosine(edge), width = crown - edge, bend = _kappa * _kappa * width * (crown + edge) - term;
-        double slope = edge * (2 * cosine * cosine + bend) / (cosine * grade);
-        double left = 2 - width * (crown + edge) * (cosine - term / (Cosine(crown) + cosine)) / grade;
-        return slope > 0 ? Math.Min(left / slope, Far * width) : Far * width;
+        double far = Far * (crown - edge), beyond = 0, square = _kappa * _kappa, atCrown = Cosine(crown);
+        for (int step = 0; step < 3; step++)
+        {
+            double radius = edge - beyond, cosine = Cosine(radius), squares = (crown - radius) * (crown + radius);
+            double left = 2 - squares * (cosine - term / (atCrown + cosine)) / grade;
+            double next = beyond + left * cosine * grade / (radius * (2 * cosine * cosine + square * squares - term));
+            if (!(next > 0 && next < far && next < edge)) return step == 0 ? far : beyond;
+            beyond = next;
+        }
+
+        return beyond;
     }
 }
 

@@ -9,45 +9,40 @@ internal static class SealedSweeps
     private static readonly double[] _student = [12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228];
 
     /// <summary>
-    /// The exponent of each fast sweep: minus the slope of ln pabs over ln V. Their mean, with a 95 % interval from sweep to
-    /// sweep (Student's t; from the scatter about the one line where there is only one sweep).
+    /// The exponent of each fast sweep: minus the slope of ln pabs over ln V. Their mean, longer sweeps
+    /// counting for more, with a 95 % interval from sweep to sweep (Student's t; from the scatter about the line where there is
+    /// only one).
     /// </summary>
-    public static ExponentFit? Exponent(IEnumerable<SpringRow> rows, AirSpring spring, double ambient_Pa)
+    public static ExponentFit? Exponent(
+        IReadOnlyList<SpringRow> rows, AirSpring spring, double ambient_Pa, double leastTested_Pa, double greatestTested_Pa)
     {
-        List<(double Value, double Error)> sweeps = [];
-        int rowsOfLast = 0;
-        foreach (SpringRow[] sweep in Group(rows, spring.Covers, AirMode.SealedFast))
-        {
-            (double slope, _, double error) = Line(
-                sweep.Select(r => Math.Log(spring.At(r.Height_m, r.GaugePressure_Pa).Volume_m3)).ToArray(),
-                sweep.Select(r => Math.Log(r.GaugePressure_Pa + ambient_Pa)).ToArray());
-            sweeps.Add((-slope, error));
-            rowsOfLast = sweep.Length;
-        }
-
-        if (sweeps.Count == 0) return null;
-        double mean = sweeps.Average(s => s.Value);
-        double spread = sweeps.Count == 1
-            ? sweeps[0].Error
-            : Math.Sqrt(sweeps.Sum(s => (s.Value - mean) * (s.Value - mean)) / (sweeps.Count - 1) / sweeps.Count);
-        double half = Student(sweeps.Count == 1 ? rowsOfLast - 2 : sweeps.Count - 1) * spread;
-        return new ExponentFit(mean, mean - half, mean + half, sweeps.Count);
+        // Where the area hangs on gauge pressure, volumes are known only as far as that was tested.
+        SpringRow[] known = !spring.DependsOnGaugePressure ? [.. rows]
+            : [.. rows.Where(r => r.GaugePressure_Pa >= leastTested_Pa && r.GaugePressure_Pa <= greatestTested_Pa)];
+        FittedLine[] sweeps = [.. Group(known, spring.Covers, AirMode.SealedFast).Select(sweep => Line(
+            sweep.Select(r => Math.Log(spring.At(r.Height_m, r.GaugePressure_Pa).Volume_m3)).ToArray(),
+            sweep.Select(r => Math.Log(r.GaugePressure_Pa + ambient_Pa)).ToArray()))];
+        if (sweeps.Length == 0) return null;
+        (double slope, double half) = Mean(sweeps, line => line.Slope, line => line.SlopeError);
+        return new ExponentFit(-slope, -slope - half, -slope + half, sweeps.Length);
     }
 
     /// <summary>
     /// The bare volume at the least height where none was measured: with W(h, pg) the volume gained from there,
-    /// W = c·pabs^(−1/n) − V₀ along a sweep, a straight line whose intercept is −V₀. Slow sweeps are taken at n = 1.
+    /// W = c·pabs^(−1/n) − V₀ along a sweep, a straight line whose intercept is −V₀. Slow sweeps are taken at n = 1. Beside it
+    /// half its 95 % interval.
     /// </summary>
-    public static double? VolumeAtLeastHeight_m3(
+    public static (double Value, double Half) VolumeAtLeastHeight_m3(
         IReadOnlyList<SpringRow> rows, AirSpring identity, double exponent, double ambient_Pa)
     {
-        List<double> found = Intercepts(AirMode.SealedSlow, 1);
-        if (found.Count == 0) found = Intercepts(AirMode.SealedFast, exponent);
-        return found.Count == 0 ? null : -found.Average();
+        FittedLine[] found = Lines(AirMode.SealedSlow, 1);
+        if (found.Length == 0) found = Lines(AirMode.SealedFast, exponent);
+        (double intercept, double half) = Mean(found, line => line.Intercept, line => line.InterceptError);
+        return (-intercept, half);
 
-        List<double> Intercepts(AirMode mode, double n) => Group(rows, identity.Covers, mode).Select(sweep => Line(
+        FittedLine[] Lines(AirMode mode, double n) => [.. Group(rows, identity.Covers, mode).Select(sweep => Line(
             sweep.Select(r => Math.Pow(r.GaugePressure_Pa + ambient_Pa, -1 / n)).ToArray(),
-            sweep.Select(r => identity.At(r.Height_m, r.GaugePressure_Pa).Volume_m3).ToArray()).Intercept).ToList();
+            sweep.Select(r => identity.At(r.Height_m, r.GaugePressure_Pa).Volume_m3).ToArray()))];
     }
 
     /// <summary>How far the sealed readings' forces lie from pg·Ae of the regulated curve.</summary>
@@ -81,7 +76,18 @@ internal static class SealedSweeps
 
     private static double Student(int freedom) => freedom <= _student.Length ? _student[freedom - 1] : 1.96 + 2.4 / freedom;
 
-    internal static (double Slope, double Intercept, double SlopeError) Line(double[] x, double[] y)
+    // Weighted by each sweep's spread of x, so that a short sweep, which knows its line poorly, says little.
+    private static (double Mean, double Half) Mean(
+        FittedLine[] lines, Func<FittedLine, double> value, Func<FittedLine, double> error)
+    {
+        if (lines.Length == 1) return (value(lines[0]), Student(lines[0].Rows - 2) * error(lines[0]));
+        double weights = lines.Sum(l => l.Spread), mean = lines.Sum(l => l.Spread * value(l)) / weights;
+        double scatter = lines.Sum(l => Math.Pow(l.Spread * (value(l) - mean), 2)) * lines.Length / (lines.Length - 1);
+        return (mean, Student(lines.Length - 1) * Math.Sqrt(scatter) / weights);
+    }
+
+    /// <summary>The least-squares line of y over x.</summary>
+    public static FittedLine Line(double[] x, double[] y)
     {
         double meanX = x.Average(), meanY = y.Average(), xx = 0, xy = 0, left = 0;
         for (int i = 0; i < x.Length; i++)
@@ -92,6 +98,12 @@ internal static class SealedSweeps
 
         double slope = xy / xx;
         for (int i = 0; i < x.Length; i++) left += Math.Pow(y[i] - meanY - slope * (x[i] - meanX), 2);
-        return (slope, meanY - slope * meanX, Math.Sqrt(left / Math.Max(x.Length - 2, 1) / xx));
+        double variance = left / Math.Max(x.Length - 2, 1);
+        return new FittedLine(
+            slope, meanY - slope * meanX, Math.Sqrt(variance / xx), Math.Sqrt(variance * (1.0 / x.Length + meanX * meanX / xx)), xx, x.Length);
     }
 }
+
+/// <summary>A least-squares line with its standard errors; Spread is Σ(x − mean)².</summary>
+internal readonly record struct FittedLine(
+    double Slope, double Intercept, double SlopeError, double InterceptError, double Spread, int Rows);

@@ -15,11 +15,11 @@ internal sealed class VolumeModel
     private readonly SpringRow[] _rows;
     private readonly int[] _sweepOf;
     private readonly int _sweeps, _levels;
-    private readonly Func<AirSpring, double>? _anchor;
+    private readonly Func<AirSpring, (double Value, double Half)>? _anchor;
     private SweepRegression? _fitted;
 
     public VolumeModel(IReadOnlyList<SpringRow> rows, int[] sweepOf, int sweeps, double least_m, double greatest_m,
-        Func<AirSpring, double> volumeAtLeastHeight_m3)
+        Func<AirSpring, (double Value, double Half)> volumeAtLeastHeight_m3)
     {
         int[] kept = Enumerable.Range(0, rows.Count)
             .Where(i => rows[i].Volume_m3 is not null && rows[i].Height_m >= least_m && rows[i].Height_m <= greatest_m)
@@ -40,11 +40,17 @@ internal sealed class VolumeModel
     /// <summary>True where volumes at two levels of gauge pressure show how the wall stretches.</summary>
     public bool ShowsStretch => _levels > 1;
 
+    /// <summary>True where sealed sweeps give the constant of the volume.</summary>
+    public bool IsAnchored => _anchor is not null;
+
     /// <summary>Standard deviation of one volume reading about its own sweep, m³.</summary>
     public double ReadingDeviation_m3 => Math.Sqrt(_fitted?.Variance ?? 0) * Unit_m3;
 
-    /// <summary>The spring with these area curves and the volume that fits them; one sweep may be left out.</summary>
-    public AirSpring Fit(AreaModel model, ReadOnlySpan<double> coefficients, int without = -1)
+    /// <summary>
+    /// The spring with these area curves and the volume that fits them. One sweep may be left out; a constant from sealed sweeps
+    /// may be taken so many halves of its 95 % interval higher.
+    /// </summary>
+    public AirSpring Fit(AreaModel model, ReadOnlySpan<double> coefficients, int without = -1, double halvesHigher = 0)
     {
         (SmoothCurve area, SmoothCurve? byPressure, SmoothCurve? bySquare) = model.Curves(coefficients);
         AirSpring identity = new(area, byPressure, bySquare, area.Integral(), model.Centre_Pa, model.Scale_Pa, 0, 0);
@@ -55,7 +61,7 @@ internal sealed class VolumeModel
         int shape = ShowsShape ? basis.Count : 1;
         double[] departure = _anchor is null
             ? Departure(identity, model, shape, without)
-            : [_anchor(identity) / Unit_m3];
+            : [Anchor(identity, halvesHigher) / Unit_m3];
         for (int i = 0; i < departure.Length; i++) departure[i] *= Unit_m3;
 
         SmoothCurve volume = ShowsShape
@@ -67,6 +73,12 @@ internal sealed class VolumeModel
             elastic && _levels > 1 ? departure[shape] : 0, elastic && _levels > 3 ? departure[shape + 1] : 0);
         if (stretchAssumed) spring.AssumeLeastStretch();
         return spring;
+    }
+
+    private double Anchor(AirSpring identity, double halvesHigher)
+    {
+        (double value, double half) = _anchor!(identity);
+        return value + halvesHigher * half;
     }
 
     // What the readings leave over the identity, fitted to a smooth curve of height and a polynomial of gauge pressure.

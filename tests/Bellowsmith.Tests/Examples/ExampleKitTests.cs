@@ -18,7 +18,7 @@ public class ExampleKitTests
         Assert.Equal(
             [
                 "cars/ostrane.json", "dampers/front-street.json", "dampers/rear-street.json", "kits/ostrane-street.json",
-                "kits/ostrane-too-stiff.json", "springs/double-146.json", "springs/single-140.json", "springs/single-152.json",
+                "kits/ostrane-too-stiff.json", "moulds/single-152.json", "springs/double-146.json", "springs/single-140.json", "springs/single-152.json",
             ],
             names);
         foreach (var name in names) Read(name);
@@ -129,6 +129,7 @@ public class ExampleKitTests
         "cars" => CarReader.Read(ExampleFolder.PathOf(name)),
         "springs" => AirSpringReader.Read(ExampleFolder.PathOf(name)),
         "dampers" => DamperReader.Read(ExampleFolder.PathOf(name)),
+        "moulds" => MouldReader.Read(ExampleFolder.PathOf(name)),
         _ => KitReader.Read(ExampleFolder.PathOf(name)),
     };
 }

@@ -78,6 +78,15 @@ public static class InstalledHeightStudy
 
         void Step(double height, double value, Span<double> found)
         {
+            if (double.IsNaN(before) != double.IsNaN(value))
+            {
+                // The rate may run off to infinity before air or area ends: look up to the very edge.
+                double edge = curve.EdgeOfAir(double.IsNaN(value) ? previous : height, double.IsNaN(value) ? height : previous);
+                double there = curve.Excess_N_per_m(edge);
+                if (double.IsNaN(before)) (previous, before) = (edge, there);
+                else (height, value) = (edge, there);
+            }
+
             if (before == 0) found[count++] = previous;
             else if (before * value < 0) found[count++] = curve.Crossing(previous, height);
             (previous, before) = (height, value);
@@ -85,7 +94,8 @@ public static class InstalledHeightStudy
     }
 
     private static bool TurnsBack(ReadOnlySpan<double> excess, int k) =>
-        !(k > 0 && excess[k] * excess[k - 1] < excess[k] * excess[k])
+        !double.IsNaN(excess[Math.Max(k - 1, 0)] + excess[k] + excess[Math.Min(k + 1, excess.Length - 1)])
+        && !(k > 0 && excess[k] * excess[k - 1] < excess[k] * excess[k])
         && !(k < excess.Length - 1 && excess[k] * excess[k + 1] < excess[k] * excess[k]);
 
     private static RatePlace? Place(StrutCase strut, double height_m)
@@ -97,20 +107,23 @@ public static class InstalledHeightStudy
         return new RatePlace(height_m, pg, rate, strut.RideFrequency_Hz(strut.WheelRate_N_per_m(rate, height_m)));
     }
 
-    // Of the places and the extrema, so that a target just out of reach gets the extremum itself.
+    // Of the places and the extrema, so that a target just out of reach gets the extremum itself. Where no height lies within
+    // the pressure limit, the one that takes least.
     private static RatePlace? Nearest(
         StrutCase strut, RateCurve curve, double least, double greatest, ReadOnlySpan<double> extrema)
     {
         StrutSpring spring = strut.Spring();
-        double best = double.NaN, miss = double.PositiveInfinity;
+        double best = double.NaN, miss = double.PositiveInfinity, least_Pa = double.PositiveInfinity, easiest = double.NaN;
         for (int k = 0; k < RateCurve.Places + extrema.Length; k++)
         {
             double height = k < RateCurve.Places ? RateCurve.HeightAt(least, greatest, k) : extrema[k - RateCurve.Places];
             double excess = double.IsNaN(height) ? double.NaN : Math.Abs(curve.Excess_N_per_m(height));
-            if (excess < miss && spring.GaugePressureFor_Pa(strut.SpringForce_N(height), height) <= strut.Part.MaxGaugePressure_Pa)
-                (best, miss) = (height, excess);
+            if (double.IsNaN(excess)) continue;
+            double pg = spring.GaugePressureFor_Pa(strut.SpringForce_N(height), height);
+            if (pg < least_Pa) (easiest, least_Pa) = (height, pg);
+            if (excess < miss && pg <= strut.Part.MaxGaugePressure_Pa) (best, miss) = (height, excess);
         }
 
-        return Place(strut, best);
+        return Place(strut, double.IsNaN(best) ? easiest : best);
     }
 }

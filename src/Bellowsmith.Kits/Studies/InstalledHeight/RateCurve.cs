@@ -55,6 +55,18 @@ internal readonly struct RateCurve(StrutCase strut, StrutSpring spring)
         return b;
     }
 
+    /// <summary>The last height towards another at which the rate still exists; it exists at the first, not at the second.</summary>
+    public double EdgeOfAir(double inside_m, double outside_m)
+    {
+        while (Math.Abs(outside_m - inside_m) > HeightTolerance_m)
+        {
+            double middle = (inside_m + outside_m) / 2;
+            (inside_m, outside_m) = double.IsNaN(Rate_N_per_m(middle)) ? (inside_m, middle) : (middle, outside_m);
+        }
+
+        return inside_m;
+    }
+
     private double Golden(double least_m, double greatest_m, int place, int sign, bool overWanted)
     {
         double a = HeightAt(least_m, greatest_m, Math.Max(place - 1, 0));

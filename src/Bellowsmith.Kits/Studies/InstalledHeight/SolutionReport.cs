@@ -15,7 +15,7 @@ internal static class SolutionReport
         double rate = spring.SealedRate_N_per_m(height_m, pg, strut.Exponent);
         double wheelRate = strut.WheelRate_N_per_m(rate, height_m);
         (double Low, double High)? band = strut.Fit.Band(
-            s => RateAt(strut.SpringOf(s), force, height_m, strut.Exponent));
+            (s, n) => RateAt(strut.SpringOf(s), force, height_m, n), strut.Exponent, strut.ExponentSource == ExponentSource.SealedFastRows);
         HeightSensitivities sensitivities = Sensitivities(strut, height_m, pg, rate);
         return new HeightSolution
         {

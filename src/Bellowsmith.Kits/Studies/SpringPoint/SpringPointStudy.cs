@@ -35,11 +35,11 @@ public static class SpringPointStudy
             Load_N = load_N,
             Exponent = exponent,
             ExponentSource = source,
-            State = fit.Spring.Covers(height_m) ? At(fit, height_m, load_N, exponent, ambient_Pa) : null,
+            State = fit.Spring.Covers(height_m) ? At(fit, height_m, load_N, exponent, source, ambient_Pa) : null,
         };
     }
 
-    private static SpringPointState? At(AirSpringFit fit, double height_m, double load_N, double exponent, double ambient_Pa)
+    private static SpringPointState? At(AirSpringFit fit, double height_m, double load_N, double exponent, ExponentSource source, double ambient_Pa)
     {
         StrutSpring spring = new(fit.Spring, Ambient_Pa: ambient_Pa);
         double pg = spring.GaugePressureFor_Pa(load_N, height_m);
@@ -48,7 +48,7 @@ public static class SpringPointStudy
         AirSpringState at = fit.Spring.At(height_m, pg);
         return new SpringPointState(
             pg, at.EffectiveArea_m2, at.Volume_m3, rate,
-            fit.Band(s => Rate(spring with { Spring = s }, exponent)),
+            fit.Band((s, n) => Rate(spring with { Spring = s }, n), exponent, source == ExponentSource.SealedFastRows),
             Rate(spring, 1), Rate(spring, SealedAir.AdiabaticExponent),
             Math.Sqrt(rate * StandardGravity.Value_m_per_s2 / load_N) / (2 * Math.PI));
 

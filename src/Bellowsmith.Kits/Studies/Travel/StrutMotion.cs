@@ -75,10 +75,16 @@ internal sealed class StrutMotion
         : Math.Min(WheelFor(StopGap_m(0)!.Value), FullBump_m);
 
     /// <summary>Spring height at which the stop is solid or the damper closed, whichever comes first.</summary>
-    public double SolidHeight_m => SpringHeight_m(WheelFor(DriveLength_m - Math.Max(SolidLength_m, Shortest_m)));
+    public double SolidHeight_m => SpringHeight_m(SolidTravel_m);
 
     /// <summary>Spring height at which the damper is at full length.</summary>
-    public double TopOutHeight_m => SpringHeight_m(WheelFor(DriveLength_m - Longest_m));
+    public double TopOutHeight_m => SpringHeight_m(-TopOutTravel_m);
+
+    /// <summary>Wheel travel up to the solid stop or the closed damper; negative where drive lies beyond it.</summary>
+    public double SolidTravel_m => WheelFor(DriveLength_m - Math.Max(SolidLength_m, Shortest_m));
+
+    /// <summary>Wheel travel down to the damper's full length; negative where drive lies beyond it.</summary>
+    public double TopOutTravel_m => -WheelFor(DriveLength_m - Longest_m);
 
     public double SpringHeight_m(double wheelTravel_m) => DriveHeight_m - _strut.SpringRatio.StrutTravel_m(wheelTravel_m);
 

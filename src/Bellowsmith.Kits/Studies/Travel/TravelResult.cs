@@ -39,7 +39,7 @@ public sealed record TravelState(
 
 public sealed record RideHeight(double GaugePressure_Pa, double? WheelTravel_m, double? SpringHeight_m, double StopForce_N, TravelEnd? End);
 
-public enum TravelRule { TopOutBeforeSpring, SolidBeforeSpring, DroopAtWheel, StopContactAtWheel, ThreadEngagement }
+public enum TravelRule { DriveWithinDamper, TopOutBeforeSpring, SolidBeforeSpring, DroopAtWheel, StopContactAtWheel, ThreadEngagement }
 
 /// <summary>One rule, what it asks and what there is. Holds is null where the kit does not say enough to check it.</summary>
 public sealed record TravelFinding(TravelRule Rule, double? Value_m, double? Limit_m, bool? Holds, IReadOnlyList<Mend> Mends);

@@ -21,6 +21,7 @@ internal sealed class TravelRules(StrutCase strut, double driveHeight_m)
         StrutMotion motion = new(strut, driveHeight_m, change);
         return rule switch
         {
+            TravelRule.DriveWithinDamper => Math.Min(motion.SolidTravel_m, motion.TopOutTravel_m),
             TravelRule.TopOutBeforeSpring => strut.Part.GreatestHeight_m - motion.TopOutHeight_m,
             TravelRule.SolidBeforeSpring => motion.SolidHeight_m - strut.Part.LeastHeight_m,
             TravelRule.DroopAtWheel => -motion.FullDroop_m,
@@ -31,6 +32,7 @@ internal sealed class TravelRules(StrutCase strut, double driveHeight_m)
 
     public double? Limit_m(TravelRule rule, StrutChange change) => rule switch
     {
+        TravelRule.DriveWithinDamper => 0,
         TravelRule.TopOutBeforeSpring => Limits.TopOutMargin_m,
         TravelRule.SolidBeforeSpring => Limits.SolidMargin_m,
         TravelRule.DroopAtWheel => Limits.Droop_m,

@@ -21,12 +21,13 @@ public static class TravelStudy
             "a spring height, or a target that yields one", "Give driveHeight or target.");
     }
 
-    /// <summary>Null where the kit fixes no drive height and no height is recommended.</summary>
+    /// <summary>Null where the kit fixes no drive height and no height is recommended, or the spring cannot carry the load there.</summary>
     public static TravelResult? Answer(StrutCase strut)
     {
         double? drive = strut.Design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m;
         if (drive is not { } height) return null;
         StrutMotion motion = new(strut, height);
+        if (!(motion.DriveGaugePressure_Pa > 0)) return null;
         (double airedOut, TravelEnd airedOutEnd) = motion.Rest(0);
         (double lifted, TravelEnd liftedEnd) = motion.Rest(strut.Part.MaxGaugePressure_Pa);
         IReadOnlyList<TravelFinding> findings = Findings(strut, height, out IReadOnlyList<Mend> all);
@@ -85,6 +86,7 @@ public static class TravelStudy
         foreach (TravelRule rule in TravelRules.All)
         {
             if (rule == TravelRule.ThreadEngagement && strut.Design.Thread is null) continue;
+            if (rule == TravelRule.DriveWithinDamper && rules.Value_m(rule, default) >= 0) continue;
             (double? value, double? limit) = (rules.Value_m(rule, default), rules.Limit_m(rule, default));
             bool? holds = value is { } v && limit is { } l && !double.IsNaN(v) ? v >= l - Met_m : null;
             findings.Add(new TravelFinding(rule, value, limit, holds, holds == false ? mending.Of(rule) : []));

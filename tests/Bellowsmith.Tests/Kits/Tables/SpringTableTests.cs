@@ -70,7 +70,7 @@ public sealed class SpringTableTests
     }
 
     [Theory]
-    [InlineData("70,81", "60,81", "row 3, column height [mm]", "Sort the rows")]
+    [InlineData("70,81", "60,81", "row 3, column height [mm]", "Keep one row")]
     [InlineData("81.25", "0.81", "row 3, column effective area [cm2]", "Check the value")]
     [InlineData("volume [cm3]", "content [cm3]", "header", "Add the column \"volume [cm3]\"")]
     [InlineData("\n70,81.25,700\n80,74,780", "", "rows", "Measure more")]

@@ -59,7 +59,8 @@ public sealed class InstalledHeightTests
         Assert.Equal(60, result.Maximum!.Height_m * 1e3, 1e-9);
         Assert.Equal(126_161.1163, result.Maximum.SpringRate_N_per_m, 0.01);
         Assert.Equal(Math.Sqrt(100_008.2324 * 9.80665 / 3300) / (2 * Math.PI), result.Minimum.RideFrequency_Hz, 1e-6);
-        Assert.Null(result.Nearest);
+        // The least gauge pressure there is, 3300 N over the greatest area.
+        Assert.Equal(Enumerable.Range(0, 6001).Min(k => 3300 / Area_m2(0.060 + k * 1e-5)), result.Nearest!.GaugePressure_Pa, 1);
     }
 
     [Fact]

@@ -106,16 +106,12 @@ public sealed class TravelTests
         Assert.Equal(TravelEnd.DamperFullLength, Answer(Strut(maxGauge_Pa: 7e5)).Lifted.End);
 
     [Fact]
-    public void Drive_OutsideTheData_HasNoGaugePressure()
+    public void Drive_OutsideTheData_HasNoAnswer()
     {
         CharacteristicSpring data = new([.. Enumerable.Range(0, 5).Select(k => 0.09 + 0.01 * k).Select(h => new CharacteristicRow(h, Area_m2(h), Volume_m3(h)))]);
         var strut = Of(data, SpringRate(1), 0.05, 0.13, 4e5, 0.8, _damper).Designed(d => d with { DriveHeight_m = Drive_m, SpringToDamper_m = 0.315 });
 
-        var result = Answer(strut);
-
-        Assert.Null(result.Drive.GaugePressure_Pa);
-        Assert.Null(result.FullDroop.GaugePressure_Pa);
-        Assert.Equal(-40, result.FullDroop.WheelTravel_m!.Value * 1e3, 1e-6);
+        Assert.Null(TravelStudy.Answer(strut));
     }
 
     [Fact]

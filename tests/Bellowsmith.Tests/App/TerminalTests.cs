@@ -1,0 +1,153 @@
+using System.Text.Json;
+using Bellowsmith.Tests.Examples;
+
+namespace Bellowsmith.Tests.App;
+
+/// <summary>What stands on the terminal, to the letter; snapshots are rewritten with BELLOWSMITH_WRITE_SNAPSHOTS=1.</summary>
+public sealed class TerminalTests
+{
+    private const string Street = "examples/fenwright/kits/ostrane-street.json";
+    private const string TooStiff = "examples/fenwright/kits/ostrane-too-stiff.json";
+    private const string Single = "examples/fenwright/springs/single-152.json";
+
+    private static readonly string _snapshots = Path.Combine(ExampleFolder.Repository, "tests", "Bellowsmith.Tests", "App", "Snapshots");
+
+    [Theory]
+    [InlineData("height-street", 0, "height", Street)]
+    [InlineData("height-street-imperial", 0, "height", Street, "--units", "imperial")]
+    [InlineData("height-too-stiff", 3, "height", TooStiff)]
+    [InlineData("travel-street", 0, "travel", Street)]
+    [InlineData("spring-single", 0, "spring", Single, "--at", "70 mm", "--load", "3300 N")]
+    [InlineData("spring-outside", 3, "spring", Single, "--at", "140 mm", "--load", "3300 N")]
+    [InlineData("help", 0, "--help")]
+    [InlineData("help-height", 0, "height", "--help")]
+    public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
+    {
+        (int code, string output, string error) = await Prompt.Run(arguments);
+
+        Assert.Equal(exitCode, code);
+        Assert.Empty(error);
+        string path = Path.Combine(_snapshots, snapshot + ".txt");
+        if (Environment.GetEnvironmentVariable("BELLOWSMITH_WRITE_SNAPSHOTS") == "1")
+            await File.WriteAllTextAsync(path, output, TestContext.Current.CancellationToken);
+        Assert.Equal((await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken)).ReplaceLineEndings("\n"), output);
+    }
+
+    [Fact]
+    public async Task Height_PrintsWhatReadmeShows()
+    {
+        string readme = await File.ReadAllTextAsync(Path.Combine(ExampleFolder.Repository, "README.md"), TestContext.Current.CancellationToken);
+        string shown = readme.ReplaceLineEndings("\n").Split("```text\n")[1].Split("```")[0];
+
+        (_, string output, _) = await Prompt.Run("height", Street);
+
+        Assert.StartsWith(shown.TrimEnd(), output.TrimStart('\n'), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("height")]
+    [InlineData("travel")]
+    public async Task Study_OfAMissingFile_WritesFaultsAsAnArrayAndNothingElse(string command)
+    {
+        (int code, string output, string error) = await Prompt.Run(command, "nowhere.json", "--json");
+
+        Assert.Equal(2, code);
+        Assert.Empty(output);
+        JsonElement fault = Assert.Single(JsonDocument.Parse(error).RootElement.EnumerateArray());
+        Assert.Equal(["file", "where", "found", "allowed", "fix"], fault.EnumerateObject().Select(p => p.Name));
+        Assert.Equal("nowhere.json", fault.GetProperty("file").GetString());
+    }
+
+    [Theory]
+    [InlineData("height")]
+    [InlineData("height", Street, "--nonsense")]
+    [InlineData("height", "--nonsense")]
+    [InlineData("height", Street, "--altitude", "12 bananas")]
+    [InlineData("height", Street, "--altitude", "90 m", "--ambient", "100 kPa")]
+    [InlineData("height", Street, "--units", "cubits")]
+    [InlineData("spring", Single, "--at", "70 mm")]
+    [InlineData("spring", Single, "--at", "70", "--load", "3300 N")]
+    [InlineData("spring", Single, "--at", "70 mm", "--load", "3300 mm")]
+    [InlineData("spring", Single, "--at", "70 mm", "--load", "-3 N")]
+    [InlineData("nonsense")]
+    public async Task Command_WronglyUsed_ExitsOne(params string[] arguments)
+    {
+        (int code, _, string error) = await Prompt.Run(arguments);
+
+        Assert.Equal(1, code);
+        Assert.NotEmpty(error);
+    }
+
+    [Fact]
+    public async Task Height_WithJson_IsOneObjectWithTheContractsFields()
+    {
+        (int code, string output, string error) = await Prompt.Run("height", Street, "--json");
+
+        Assert.Equal(0, code);
+        Assert.Empty(error);
+        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
+        foreach (string field in (string[])["load", "springForce_N", "gasForce_N", "motionRatio", "exponent", "exponentSource",
+            "targetSpringRate_N_per_mm", "solutions", "minimumRate", "maximumRate", "reason"])
+            Assert.True(front.TryGetProperty(field, out _), field);
+        foreach (string field in (string[])["height_mm", "gaugePressure_kPa", "springRate_N_per_mm", "springRateLow_N_per_mm",
+            "springRateHigh_N_per_mm", "wheelRate_N_per_mm", "rideFrequency_Hz", "effectiveArea_cm2", "volume_cm3",
+            "withinPressureLimit", "recommended"])
+            Assert.True(front.GetProperty("solutions")[0].TryGetProperty(field, out _), field);
+        foreach (string field in (string[])["height_mm", "springRate_N_per_mm", "rideFrequency_Hz"])
+            Assert.True(front.GetProperty("minimumRate").TryGetProperty(field, out _), field);
+    }
+
+    [Fact]
+    public async Task Height_WithoutSolution_StaysCompleteJson()
+    {
+        (int code, string output, _) = await Prompt.Run("height", TooStiff, "--json");
+
+        JsonElement struts = JsonDocument.Parse(output).RootElement.GetProperty("struts");
+        Assert.Equal(3, code);
+        Assert.Equal(0, struts.GetProperty("front").GetProperty("solutions").GetArrayLength());
+        Assert.Contains("stiffer than this spring can be", struts.GetProperty("front").GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.NotEqual(JsonValueKind.Null, struts.GetProperty("front").GetProperty("nearest").ValueKind);
+        Assert.Single(struts.GetProperty("rear").GetProperty("solutions").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task Travel_WithJson_IsOneObjectWithTheContractsFields()
+    {
+        (int code, string output, _) = await Prompt.Run("travel", Street, "--json");
+
+        Assert.Equal(0, code);
+        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
+        foreach (string state in (string[])["drive", "fullBump", "fullDroop", "airedOut", "lifted"])
+            foreach (string field in (string[])["springHeight_mm", "damperLength_mm", "stopGap_mm", "wheelTravel_mm", "gaugePressure_kPa", "stoppedBy"])
+                Assert.True(front.GetProperty(state).TryGetProperty(field, out _), state + "." + field);
+        foreach (string field in (string[])["rule", "source", "value_mm", "limit_mm", "holds", "mend"])
+            Assert.True(front.GetProperty("findings")[0].TryGetProperty(field, out _), field);
+    }
+
+    [Fact]
+    public async Task Height_AtAltitude_TakesLessOfTheGasTerm()
+    {
+        (_, string low, _) = await Prompt.Run("spring", Single, "--at", "70 mm", "--load", "3300 N", "--json");
+        (_, string high, _) = await Prompt.Run("spring", Single, "--at", "70 mm", "--load", "3300 N", "--altitude", "2000 m", "--json");
+
+        Assert.True(Rate(high) < Rate(low) - 1);
+
+        static double Rate(string json) => JsonDocument.Parse(json).RootElement.GetProperty("springRate_N_per_mm").GetDouble();
+    }
+
+    [Theory]
+    [InlineData("bash", "complete -o filenames")]
+    [InlineData("zsh", "compdef")]
+    [InlineData("fish", "complete -c bellowsmith")]
+    public async Task Completion_OfAShell_PrintsItsScript(string shell, string contains)
+    {
+        (int code, string output, _) = await Prompt.Run("completion", shell);
+
+        Assert.Equal(0, code);
+        Assert.Contains(contains, output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Completion_OfAnUnfinishedCommand_SuggestsIt() =>
+        Assert.Contains("travel\n", (await Prompt.Run("[suggest:14]", "bellowsmith tr")).Output, StringComparison.Ordinal);
+}

@@ -48,6 +48,20 @@ public sealed class Measured(Served served, ITestOutputHelper output)
         Say($"program resident {program.WorkingSet64 >> 20} MiB");
     }
 
+    [Fact(Explicit = true)]
+    public async Task Board_HeldForTenMinutes_StaysSmall()
+    {
+        IPage page = await served.Board();
+        using Process program = Process.GetProcessById(served.ProcessId);
+        Stopwatch held = Stopwatch.StartNew();
+        while (held.Elapsed < TimeSpan.FromMinutes(10))
+        {
+            await page.EvaluateAsync<double[]>(Move, new { field = "height", moves = 1500 });
+            program.Refresh();
+            Say($"{held.Elapsed.TotalMinutes:0.0} min in the hand: program resident {program.WorkingSet64 >> 20} MiB");
+        }
+    }
+
     private async Task Moves(IPage page, string field, string shown)
     {
         await page.EvaluateAsync<double[]>(Move, new { field, moves = 20 });

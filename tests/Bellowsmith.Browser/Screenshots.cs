@@ -15,6 +15,7 @@ public sealed class Screenshots(Served served, ITestOutputHelper output)
     [InlineData("travel", Served.Kit, "[data-question=travel] > summary")]
     [InlineData("sheet", Served.Kit, "[data-swipe=sheet]")]
     [InlineData("too-stiff", TooStiff, null)]
+    [InlineData("print", Served.Kit, null)]
     [InlineData("index", "", null)]
     [InlineData("faults", "kit/faulty.json", null)]
     public async Task Page_EverySizeAndScheme_IsPictured(string name, string address, string? press)
@@ -29,6 +30,7 @@ public sealed class Screenshots(Served served, ITestOutputHelper output)
                 IPage page = board ? await served.Board(width, height, scheme, address) : await served.NewPage(width, height, scheme);
                 if (!board) await page.GotoAsync(address);
                 if (press is not null && await page.Locator(press).IsVisibleAsync()) await page.Locator(press).ClickAsync();
+                if (name == "print") await page.EmulateMediaAsync(new() { Media = Media.Print });
                 await page.WaitForTimeoutAsync(press is null ? 200 : 700);
                 string path = Path.Combine(Served.Root, "artifacts/screenshots", $"{name}-{width}-{scheme.ToString()!.ToLowerInvariant()}.png");
                 await page.ScreenshotAsync(new() { Path = path });

@@ -35,7 +35,8 @@ public static class BoardWords
         HeightWords? words = view.Result is { } result ? new HeightWords(result, units) : null;
         bool none = view.Result is { Recommended: null } && view.Setting.DriveHeight is null;
         string answer = none ? words!.Answer() : HeightWords.At(here, units);
-        Split(say, "height.answer", answer, units.Text(Dimension.Length, here.Height_m), units.Text(Dimension.GaugePressure, here.GaugePressure_Pa) + " gauge");
+        (string height, string gauge) = (units.Text(Dimension.Length, here.Height_m), units.Text(Dimension.GaugePressure, here.GaugePressure_Pa) + " gauge");
+        Split(say, "height.answer", answer, none ? "\0" : height, gauge);
         say["height.value"] = units.Text(Dimension.Length, here.Height_m);
         say["wanted.value"] = view.Setting.Wanted is { } wanted ? units.Text(Hands.DimensionOf(wanted.Kind), wanted.Value.Si) : "";
         say["wanted.label"] = view.Setting.Wanted?.Kind switch { TargetKind.SpringRate => "wanted spring rate", TargetKind.WheelRate => "wanted wheel rate", _ => "wanted ride frequency" };

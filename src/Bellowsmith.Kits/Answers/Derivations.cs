@@ -18,6 +18,7 @@ public static class Derivations
         string force = units.Text(Dimension.Force, strut.SpringForce_N(s.Height_m)), gas = units.Text(Dimension.Force, strut.GasForce_N(s.Height_m));
         string gauge = units.Text(Dimension.GaugePressure, s.GaugePressure_Pa) + " gauge", rate = units.Text(Dimension.Rate, s.SpringRate_N_per_m);
         string mass = units.Text(Dimension.Mass, strut.SprungMass_kg), ambient = units.Text(Dimension.AbsolutePressure, strut.Ambient_Pa) + " absolute";
+        string data = Path.GetFileName(strut.Part.DataFile);
         List<Derivation> all =
         [
             new("spring force", force, "(ms·g − Fgas·id) / is",
@@ -25,10 +26,10 @@ public static class Derivations
                 "balance at the wheel, g = 9.80665 m/s²"),
             new("gauge pressure", gauge, "Fspring = pg·(Ae(h, pg) − As)",
                 $"Fspring {force}, Ae {units.Text(Dimension.Area, s.EffectiveArea_m2)} at {units.Text(Dimension.Length, s.Height_m)}, As {units.Text(Dimension.Area, strut.Design.SealAreaInAir_m2 ?? 0)}",
-                $"{strut.Part.DataFile}"),
+                data),
             new("spring rate", rate, "n·pabs·(∂V/∂h)·(∂F/∂pg) / (V + n·pabs·∂V/∂pg) − pg·∂Ae/∂h",
                 string.Create(CultureInfo.InvariantCulture, $"n {strut.Exponent:0.000} ({Names.Of(strut.ExponentSource)}), ambient {ambient}, V {units.Text(Dimension.Volume, s.Volume_m3)} with displaced {units.Text(Dimension.Volume, strut.Design.DisplacedVolume_m3 ?? 0)} off and line {units.Text(Dimension.Volume, strut.Design.LineVolume_m3 ?? 0)} on"),
-                $"sealed air at constant mass; {strut.Part.DataFile}"),
+                $"sealed air at constant mass; {data}"),
             new("wheel rate", units.Text(Dimension.Rate, s.WheelRate_N_per_m), "ks·is² + kgas·id² + Fspring·dis/dzw + Fgas·did/dzw + parasitic",
                 $"ks {rate}, parasitic {units.Text(Dimension.Rate, strut.ParasiticRate_N_per_m)}", "[Barton Fieldhouse 2018, eqs 3.29–3.33]"),
             new("ride frequency", units.Text(Dimension.Frequency, s.RideFrequency_Hz), "√(kw/ms) / 2π, tyre rigid",
@@ -37,7 +38,7 @@ public static class Derivations
         if (s.SpringRateBand_N_per_m is { } band)
             all.Add(new("95 % band of the rate", $"{units.Number(Dimension.Rate, band.Low)} to {units.Text(Dimension.Rate, band.High)}",
                 "the rate computed again with each sweep left out, two standard errors",
-                $"{strut.Fit.RegulatedRows} regulated rows in {strut.Fit.SweepCount} sweeps", strut.Part.DataFile));
+                $"{strut.Fit.RegulatedRows} regulated rows in {strut.Fit.SweepCount} sweeps", data));
         if (s.Thread is { } thread)
             all.Add(new("exposed thread", $"{units.Text(Dimension.Length, thread.Exposed_m)}, {HeightWords.Turns(thread.Turns)}",
                 "strutLength − upperStack − h − lowerStack; turns = (exposed − exposedAtStop) / pitch",

@@ -15,9 +15,9 @@ internal sealed record Line(
 /// <summary>The machine, the table of ratios, and whether SciPy agrees, as Markdown.</summary>
 internal static class Report
 {
-    // Two threads made the fit in SciPy 17 times slower, the two other variables 1.2 times.
+    // A second thread makes the fit in SciPy 1.1 to 20 times slower; with one, the two other variables hardly matter.
     private const string AtItsFastest =
-        "for SciPy alone OPENBLAS_CORETYPE and OPENBLAS_L2_SIZE are unset and OPENBLAS_NUM_THREADS is 1: otherwise it is slower";
+        "at its fastest: OPENBLAS_CORETYPE and OPENBLAS_L2_SIZE unset, OPENBLAS_NUM_THREADS 1";
 
     public static string Machine(SciPy? scipy, string sdk, string busy, int rounds) => $"""
         - machine: {Processor()}, {Environment.ProcessorCount} cores, {RuntimeInformation.OSDescription}; load average before {busy}

@@ -22,7 +22,8 @@ public sealed record AirSpringPart(
     double? MaxDiameter_m,
     SpringData Data,
     string DataFile,
-    double TestAmbient_Pa = 101_325) : SpringPart;
+    double TestAmbient_Pa = 101_325,
+    Mould? Mould = null) : SpringPart;
 
 /// <summary>A damper on the shelf, or a linear damper of a given coefficient.</summary>
 public abstract record DamperPart;

@@ -5,8 +5,7 @@ namespace Bellowsmith.Physics;
 /// <summary>
 /// A bellows brought to agree with a spring that was measured: cord angle and cord length, which nobody can measure on a
 /// finished spring, are moved until its effective area follows the load frame's over height. The data win: forces,
-/// volumes and rates stay the measured spring's; the calibrated bellows only lends them its shape. Heights of both must be
-/// taken between the same faces. A difference that stays is the wall's: it stretches, which this bellows does not.
+/// volumes and rates stay the measured spring's; the calibrated bellows only lends them its shape. A difference that stays is the wall's: it stretches, which this bellows does not.
 /// </summary>
 public sealed record MouldCalibration
 {
@@ -26,13 +25,18 @@ public sealed record MouldCalibration
     public required double DifferenceAfter { get; init; }
 
     /// <summary>Calibrates at one gauge pressure, best the middle of those tested.</summary>
-    public static MouldCalibration Of(CordBellows mould, AirSpring spring, double gaugePressure_Pa)
+    /// <param name="mould">The bellows as its mould says.</param>
+    /// <param name="spring">The measured spring.</param>
+    /// <param name="gaugePressure_Pa">Where the area may hang on it.</param>
+    /// <param name="plates_m">What end plates outside the beads take of the spring's height.</param>
+    public static MouldCalibration Of(CordBellows mould, AirSpring spring, double gaugePressure_Pa, double plates_m = 0)
     {
         double[] heights = new double[Places], areas = new double[Places];
         for (int i = 0; i < Places; i++)
         {
             heights[i] = spring.LeastHeight_m + (spring.GreatestHeight_m - spring.LeastHeight_m) * i / (Places - 1);
             areas[i] = spring.At(heights[i], gaugePressure_Pa).EffectiveArea_m2;
+            heights[i] -= plates_m;
         }
 
         CordShape?[] shapes = new CordShape?[Places];

@@ -22,13 +22,17 @@ internal static class BellowsCommand
         Argument<string> mould = DocumentArgument.Create("MOULD.json", "A mould document.");
         Option<Quantity?> at = QuantityOption.Create("--at", "Height, bead to bead", "70 mm", Dimension.Length);
         at.Required = true;
+        Option<string?> spring = new("--spring") { Description = "An air-spring document of a spring made in this mould: calibrates the cords to its load-frame data.", HelpName = "SPRING.json" };
         command.Add(mould);
         command.Add(at);
+        command.Add(spring);
         StudyOptions options = new(command, withLoadCase: false, withAmbient: false);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             Quantity height = parsed.GetValue(at)!.Value;
-            BellowsShapeResult result = BellowsShapeStudy.Answer(MouldReader.Read(parsed.GetRequiredValue(mould)), height.Si);
+            BellowsShapeResult result = BellowsShapeStudy.Answer(
+                MouldReader.Read(parsed.GetRequiredValue(mould)), height.Si,
+                parsed.GetValue(spring) is { } measured ? Study.Fit(AirSpringReader.Read(measured)) : null);
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(BellowsAnswer.Of(result)));
             else BellowsView.Show(Screen.Output(), result, options.Units(parsed, new Dictionary<Dimension, string> { [height.Dimension] = height.Unit.Name }));
             return result.Shape is null ? Study.NoSolution : Study.Answered;

@@ -32,11 +32,9 @@ internal static class SpringCommand
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             AirSpringPart part = AirSpringReader.Read(parsed.GetRequiredValue(spring));
-            if (AirSpringFit.Lacks(part.Data) is { } lacking)
-                throw new FaultsException([new Fault(part.DataFile, "rows", "too little", lacking, "Measure it and add the rows.")]);
             (Quantity height, Quantity force) = (parsed.GetValue(at)!.Value, parsed.GetValue(load)!.Value);
             SpringPointResult result = SpringPointStudy.Answer(
-                part, height.Si, force.Si, options.Ambient_Pa(parsed) ?? StandardAtmosphere.SeaLevel_Pa);
+                part, Study.Fit(part), height.Si, force.Si, options.Ambient_Pa(parsed) ?? StandardAtmosphere.SeaLevel_Pa);
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(SpringAnswer.Of(result)));
             else SpringView.Show(Screen.Output(), result, options.Units(parsed, Written(height, force)));
             return result.State is null ? Study.NoSolution : Study.Answered;

@@ -9,6 +9,7 @@ public sealed record BellowsAnswer(
     double Height_mm, double? EffectiveArea_cm2, double? Volume_cm3, double? OuterDiameter_mm, double? CrownRadius_mm,
     double? EndCrownRadius_mm, double? MiddleCrownRadius_mm, double? AngleAtPlate_deg, double? Overhang_mm,
     double? PlateContactRadius_mm, double? GirdleContactRadius_mm, double? LeastHeight_mm, double? GreatestHeight_mm,
+    double? CalibratedCordAngleAtBead_deg, double? CalibratedCordLength_mm, double? AreaDifferenceBefore, double? AreaDifferenceAfter,
     string? Reason, IReadOnlyList<Note> Notes)
 {
     public static BellowsAnswer Of(BellowsShapeResult r)
@@ -21,6 +22,8 @@ public sealed record BellowsAnswer(
             s?.EndCrownRadius_m * 1e3, s?.MiddleCrownRadius_m * 1e3, s?.AngleAtPlate_rad * 180 / Math.PI, s?.Overhang_m * 1e3,
             s?.PlateContactRadius_m * 1e3, girdled ? s?.GirdleContactRadius_m * 1e3 : null,
             Known(r.Bellows.LeastHeight_m), Known(r.Bellows.GreatestHeight_m),
+            r.Calibration?.After.CordAngleAtBead_rad * 180 / Math.PI, r.Calibration?.After.CordLength_m * 1e3,
+            r.Calibration?.DifferenceBefore, r.Calibration?.DifferenceAfter,
             s is null ? words.Answer() : null, [.. words.Notes()]);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bellowsmith.Kits.Studies.BellowsShape;
 using Bellowsmith.Kits.Units;
 using Bellowsmith.Physics;
@@ -29,8 +30,14 @@ public sealed class BellowsWords(BellowsShapeResult result, DisplayUnits units)
                 yield return new("girdle", $"Neighbouring convolutions press on each other out to a radius of {Length(s.GirdleContactRadius_m)}.");
         }
 
+        if (result.Calibration is { } c)
+            yield return new("load frame", Calibrated(c));
         yield return new("model", "A thin wall of cords that do not stretch; height is bead to bead. A load-frame test of the spring comes first.");
     }
+
+    private string Calibrated(MouldCalibration c) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"The mould alone misses the measured area by {c.DifferenceBefore:0.0 %} rms; with cords at {c.After.CordAngleAtBead_rad * 180 / Math.PI:0.0}° and {Length(c.After.CordLength_m)} long it misses {c.DifferenceAfter:0.0 %}. The measured area and volume win; the shape is that of these cords.");
 
     private string Reason() => result.Limit switch
     {

@@ -1,13 +1,16 @@
 using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.BellowsShape;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Figures;
 
 /// <summary>
-/// The meridian of a bellows' wall for drawing it, where no mould is known: equal arcs of constant length between rings of one
+/// The meridian of a bellows' wall for drawing it. Where the spring names its mould: the wall its cords make, calibrated to
+/// the load frame. Where not: equal arcs of constant length between rings of one
 /// radius. Rings are set so that the wall has the part's greatest diameter at its least height, else so that the effective
 /// radius lies midway between ring and crown in the middle of the range (from memory, no source). Where a convolution is lower
-/// than its arc is long, neighbours and plates press it flat. It shows the shape to several millimetres; no number comes from it
-/// but the outer diameter, marked as estimated.
+/// than its arc is long, neighbours and plates press it flat: it shows the shape to several millimetres. No number comes from
+/// either but the outer diameter, marked as estimated.
 /// </summary>
 internal sealed class BellowsWall
 {
@@ -16,16 +19,26 @@ internal sealed class BellowsWall
 
     // Length of an arc over its height in the middle of the range and at its end; it hardly moves the diameter. No source.
     private const double Slack = 1.35, SlackAtGreatest = 1.06;
+    private const double SamePoint_mm = 1e-3;
     private const int HalvingSteps = 40, PointsPerArc = 28;
 
     private readonly double _arc_mm, _plates_mm;
+    private readonly MouldCalibration? _cords;
 
     /// <param name="strut">The strut whose spring it is.</param>
     /// <param name="plates_mm">What the two end plates take of the spring height.</param>
     public BellowsWall(StrutCase strut, double plates_mm)
     {
-        Convolutions = ConvolutionsOf(strut.Part.Shape);
         _plates_mm = plates_mm;
+        if (strut.Part.Mould is { } mould)
+        {
+            _cords = MouldCalibration.Of(
+                mould.Bellows(), strut.Fit.Spring, BellowsShapeStudy.MiddleGaugePressure_Pa(strut.Fit), plates_mm / 1000);
+            (Convolutions, RingRadius_mm) = (mould.Convolutions, mould.BeadRadius_m * 1000);
+            return;
+        }
+
+        Convolutions = ConvolutionsOf(strut.Part.Shape);
         double middle = (strut.LeastHeight_m + strut.GreatestHeight_m) / 2;
         _arc_mm = Math.Max(Slack * One_mm(middle * 1000), SlackAtGreatest * One_mm(strut.GreatestHeight_m * 1000));
         RingRadius_mm = strut.Part.MaxDiameter_m is { } widest
@@ -38,11 +51,18 @@ internal sealed class BellowsWall
     /// <summary>Radius of the rings at plates and girdles, to the middle of the wall.</summary>
     public double RingRadius_mm { get; }
 
-    public double OuterDiameter_mm(double springHeight_mm) => 2 * (RingRadius_mm + Bulge_mm(springHeight_mm)) + Thickness_mm;
+    /// <summary>Share by which the mould misses the measured area, before and after calibration; null without a mould.</summary>
+    public (double Before, double After)? Difference => _cords is null ? null : (_cords.DifferenceBefore, _cords.DifferenceAfter);
+
+    public double OuterDiameter_mm(double springHeight_mm) => Cords(springHeight_mm) is { } shape
+        ? shape.OuterDiameter_m * 1000
+        : 2 * (RingRadius_mm + Bulge_mm(springHeight_mm)) + Thickness_mm;
 
     /// <summary>Points of the wall's middle, top to bottom, as radius and height over the lower ring, mm.</summary>
     public IReadOnlyList<SectionPoint> Meridian(double springHeight_mm)
     {
+        if (Cords(springHeight_mm) is { } shape)
+            return Wall(shape);
         double one = One_mm(springHeight_mm);
         (double angle, double radius, double flat) = Arc(one);
         List<SectionPoint> points = [];
@@ -61,6 +81,19 @@ internal sealed class BellowsWall
         return points;
     }
 
+    // Without the plates, and without places where two points are one.
+    private static List<SectionPoint> Wall(CordShape shape)
+    {
+        List<SectionPoint> points = [];
+        foreach ((double z, double radius) in shape.Wall(2 * PointsPerArc).Skip(1).SkipLast(1).Reverse())
+        {
+            SectionPoint point = new(radius * 1000, z * 1000);
+            if (points.Count == 0 || Math.Abs(point.X - points[^1].X) + Math.Abs(point.Y - points[^1].Y) > SamePoint_mm) points.Add(point);
+        }
+
+        return points;
+    }
+
     /// <summary>1 to 3 by the word in the part's shape; what names none is drawn as one.</summary>
     internal static int ConvolutionsOf(string shape) =>
         shape.Contains("double", StringComparison.OrdinalIgnoreCase) ? 2
@@ -72,6 +105,8 @@ internal sealed class BellowsWall
         double area = strut.Fit.Spring.At(height_m, double.IsNaN(gauge) ? 0 : gauge).EffectiveArea_m2;
         return 1000 * Math.Sqrt(area / Math.PI);
     }
+
+    private CordShape? Cords(double springHeight_mm) => _cords?.After.At((springHeight_mm - _plates_mm) / 1000);
 
     private double One_mm(double springHeight_mm) => Math.Max(springHeight_mm - _plates_mm, 1) / Convolutions;
 

@@ -20,6 +20,7 @@ internal static class AirSpringFields
                 Need("maxGaugePressure", Gauge("0.1 bar", "50 bar", "8 bar")),
                 May("exponent", new NumberShape(0.9, 1.7), "Polytropic exponent in service."),
                 May("maxDiameter", Length("10 mm", "1000 mm", "165 mm")),
+                May("mould", new PartShape(MouldFields.Kind), "Mould and cords of its bellows: the section then shows the wall they make."),
                 May("ambient", Ambient, "At the test; 101.325 kPa where not given."),
                 Need("data", new FileShape("a CSV table of spring data")),
             ]),

@@ -20,12 +20,13 @@ public static class AirSpringReader
         if (spring.Optional("rate") is { } rate) return new LinearSpringPart(rate);
         var ambient_Pa = spring.Optional("ambient") ?? StandardAmbient_Pa;
         var data = spring.Table("data", (table, faults) => SpringTable.Read(table, ambient_Pa, faults));
+        var mould = spring.Part("mould", MouldFields.Kind) is { } place ? MouldReader.Build(place) : null;
         var range = spring.Member("heightRange");
         var (least, greatest) = range?.Node.Items.Count == 2 ? (range.Item(0).Value, range.Item(1).Value) : (null, null);
         if (least >= greatest) range!.Report("the least height before the greatest", "Write the least height first.");
         return data is null ? null : new AirSpringPart(
             spring.Text("name"), spring.Text("shape"), least ?? double.NaN, greatest ?? double.NaN, spring.Needed("maxGaugePressure"),
             spring.Optional("exponent"), spring.Optional("maxDiameter"), data,
-            InputFile.Readable(spring.Member("data")!.FullPath), ambient_Pa);
+            InputFile.Readable(spring.Member("data")!.FullPath), ambient_Pa, mould);
     }
 }

@@ -8,7 +8,7 @@ public static class MouldReader
     /// <exception cref="FaultsException">Anything in it cannot be used.</exception>
     public static Mould Read(string path) => Reading.Run(path, MouldFields.Kind, (mould, _) => Build(mould));
 
-    private static Mould Build(Place mould)
+    internal static Mould Build(Place mould)
     {
         double bead = mould.Needed("beadRadius"), angle = mould.Needed("cordAngleAtBead");
         if (mould.Optional("girdleRadius") >= CordBellows.WidestRadius_m(bead, angle))

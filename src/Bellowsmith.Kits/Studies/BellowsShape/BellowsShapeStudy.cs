@@ -15,14 +15,22 @@ public sealed record BellowsShapeResult
     public required CordShape? Shape { get; init; }
 
     public required CordLimit Limit { get; init; }
+
+    /// <summary>Against a measured spring, where one was given: the shape is then that of the calibrated cords.</summary>
+    public MouldCalibration? Calibration { get; init; }
 }
 
 /// <summary>One height of a bellows known by its mould alone: diameter, effective area, volume and how its wall lies.</summary>
 public static class BellowsShapeStudy
 {
-    public static BellowsShapeResult Answer(Mould mould, double height_m)
+    /// <param name="mould">The bellows' mould and cords.</param>
+    /// <param name="height_m">Bead to bead.</param>
+    /// <param name="measured">A spring made in this mould, whose load-frame data win; heights of both between the same faces.</param>
+    public static BellowsShapeResult Answer(Mould mould, double height_m, AirSpringFit? measured = null)
     {
-        CordBellows bellows = mould.Bellows();
+        MouldCalibration? calibration = measured is null ? null
+            : MouldCalibration.Of(mould.Bellows(), measured.Spring, MiddleGaugePressure_Pa(measured));
+        CordBellows bellows = calibration?.After ?? mould.Bellows();
         return new BellowsShapeResult
         {
             Mould = mould,
@@ -30,6 +38,11 @@ public static class BellowsShapeStudy
             Height_m = height_m,
             Shape = bellows.At(height_m),
             Limit = bellows.LimitAt(height_m),
+            Calibration = calibration,
         };
     }
+
+    /// <summary>Where a mould is compared with a spring: the middle of the gauge pressures tested.</summary>
+    internal static double MiddleGaugePressure_Pa(AirSpringFit fit) =>
+        fit.RegulatedRows == 0 ? 0 : (fit.LeastGaugePressure_Pa + fit.GreatestGaugePressure_Pa) / 2;
 }

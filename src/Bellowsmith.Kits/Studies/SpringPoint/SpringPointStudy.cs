@@ -23,9 +23,8 @@ public sealed record SpringPointState(
 /// <summary>One height and load of a bare spring: gauge pressure, area, volume, rates and natural frequency √(k·g/F)/2π.</summary>
 public static class SpringPointStudy
 {
-    public static SpringPointResult Answer(AirSpringPart part, double height_m, double load_N, double ambient_Pa)
+    public static SpringPointResult Answer(AirSpringPart part, AirSpringFit fit, double height_m, double load_N, double ambient_Pa)
     {
-        AirSpringFit fit = AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
         (double exponent, ExponentSource source) = StrutCases.Exponent(part, fit);
         return new SpringPointResult
         {

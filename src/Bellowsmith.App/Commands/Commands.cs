@@ -22,6 +22,7 @@ public static class Commands
             SpringCommand.Create(),
             BellowsCommand.Create(),
             SheetCommand.Create(),
+            ServeCommand.Create(),
             CompletionCommand.Create(),
         };
         WorkedExamples.AddTo(root, new Dictionary<string, string>
@@ -32,6 +33,7 @@ public static class Commands
             ["spring"] = SpringCommand.Example,
             ["bellows"] = BellowsCommand.Example,
             ["sheet"] = SheetCommand.Example,
+            ["serve"] = ServeCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });
         return root;

@@ -77,6 +77,9 @@ public sealed class DisplayUnits
     public string Text(Dimension dimension, double? si) =>
         IsNumber(si) ? $"{Number(dimension, si)} {Symbol(dimension)}" : "–";
 
+    /// <summary>The unit shown.</summary>
+    public Unit UnitOf(Dimension dimension) => _units[dimension];
+
     /// <summary>The number in the unit shown, unrounded.</summary>
     public double Value(Dimension dimension, double si) => _units[dimension].FromSi(si);
 

@@ -11,7 +11,7 @@ public sealed class HeightWords(InstalledHeightResult result, DisplayUnits units
     private readonly StrutCase _strut = result.Case;
 
     /// <summary>"At 81.2 mm and 4.27 bar gauge the spring gives 92.6 N/mm (90.9 to 94.3): 1.95 Hz at the wheel."</summary>
-    public string Answer() => result.Recommended is { } chosen ? At(chosen) : $"No installed height. {Reason()}";
+    public string Answer() => result.Recommended is { } chosen ? At(chosen, units) : $"No installed height. {Reason()}";
 
     /// <summary>The thread setting of the recommended height; empty where the kit names no thread.</summary>
     public string Thread() => result.Recommended?.Thread switch
@@ -26,12 +26,13 @@ public sealed class HeightWords(InstalledHeightResult result, DisplayUnits units
     /// <summary>Why one height is recommended, or why none is and what can be had.</summary>
     public string Reason() => result.Recommended is { } chosen ? Why(chosen) : WhyNone();
 
-    private string At(HeightSolution s)
+    /// <summary>What the spring does at a height someone chose, recommended or not.</summary>
+    public static string At(HeightSolution s, DisplayUnits units)
     {
         string band = s.SpringRateBand_N_per_m is { } b
             ? $" ({units.Number(Dimension.Rate, b.Low)} to {units.Number(Dimension.Rate, b.High)})" : "";
-        return $"At {Length(s.Height_m)} and {Gauge(s.GaugePressure_Pa)} the spring gives {Rate(s.SpringRate_N_per_m)}{band}: "
-            + $"{units.Text(Dimension.Frequency, s.RideFrequency_Hz)} at the wheel.";
+        return $"At {units.Text(Dimension.Length, s.Height_m)} and {units.Text(Dimension.GaugePressure, s.GaugePressure_Pa)} gauge the spring gives "
+            + $"{units.Text(Dimension.Rate, s.SpringRate_N_per_m)}{band}: {units.Text(Dimension.Frequency, s.RideFrequency_Hz)} at the wheel.";
     }
 
     private string Why(HeightSolution chosen)
@@ -100,7 +101,7 @@ public sealed class HeightWords(InstalledHeightResult result, DisplayUnits units
 
     private string Gauge(double si) => units.Text(Dimension.GaugePressure, si) + " gauge";
 
-    internal static string Turns(double turns)
+    public static string Turns(double turns)
     {
         string number = Math.Abs(turns).ToString("0.0", CultureInfo.InvariantCulture);
         return number == "0.0" ? "at its stop" : $"{number} turns {(turns > 0 ? "out" : "in")} from its stop";

@@ -59,10 +59,55 @@ public sealed class JsonSource
     /// the given JSON; every other byte stays.
     /// </summary>
     /// <exception cref="ArgumentException">The file has no value at that place.</exception>
-    public byte[] WithValue(string path, string json)
+    public byte[] WithValue(string path, string json) => Find(Root, path) is { } node
+        ? JsonEdit.Replace(_bytes, node.Start, node.Length, json)
+        : throw new ArgumentException($"{File} has no value at {path}.", nameof(path));
+
+    /// <summary>As <see cref="WithValue"/>; a key its object does not have yet is added behind the others, indented as they are.</summary>
+    /// <exception cref="ArgumentException">The file has no object to add the key to.</exception>
+    public byte[] WithKey(string path, string json)
     {
-        var node = Find(Root, path) ?? throw new ArgumentException($"{File} has no value at {path}.", nameof(path));
-        return [.. _bytes.AsSpan(0, node.Start), .. Encoding.UTF8.GetBytes(json), .. _bytes.AsSpan(node.Start + node.Length)];
+        if (Has(path)) return WithValue(path, json);
+        var (parent, name) = Parted(path);
+        return parent is { Kind: NodeKind.Map }
+            ? JsonEdit.Add(_bytes, parent, name, json)
+            : throw new ArgumentException($"{File} has no object to hold {path}.", nameof(path));
+    }
+
+    /// <summary>The file's bytes without the key at a place, its comma and the line it had to itself.</summary>
+    /// <exception cref="ArgumentException">The file has no such key.</exception>
+    public byte[] WithoutValue(string path)
+    {
+        var (parent, name) = Parted(path);
+        return parent?.Members.Where(m => m.Name == name).Cast<Member?>().FirstOrDefault() is { } member
+            ? JsonEdit.Remove(_bytes, member)
+            : throw new ArgumentException($"{File} has no value at {path}.", nameof(path));
+    }
+
+    public bool Has(string path) => Find(Root, path) is not null;
+
+    /// <summary>The decimal mark the document's texts are written with; a point where none has one.</summary>
+    public char DecimalMark() => Marks(Root).FirstOrDefault('.');
+
+    /// <summary>The line, from 1, on which the value at a place stands, else the nearest object around it.</summary>
+    public int LineOf(string path)
+    {
+        for (; ; path = path[..Math.Max(0, path.LastIndexOfAny(['.', '[']))])
+            if (Find(Root, path) is { } node) return _bytes.AsSpan(0, node.Start).Count((byte)'\n') + 1;
+    }
+
+    // The object a key stands in, and the key.
+    private (Node? Parent, string Name) Parted(string path)
+    {
+        var dot = path.LastIndexOf('.');
+        return (Find(Root, dot < 0 ? "" : path[..dot]), path[(dot + 1)..]);
+    }
+
+    private static IEnumerable<char> Marks(Node node)
+    {
+        if (node.Kind == NodeKind.Text && Units.NumberText.Read(node.Text.AsSpan().TrimStart(), out _, out var mark) > 0 && mark is { } found)
+            yield return found;
+        foreach (var below in node.Members.Select(m => m.Value).Concat(node.Items).SelectMany(Marks)) yield return below;
     }
 
     private static Node? Find(Node node, string path)
@@ -91,9 +136,9 @@ public sealed class JsonSource
             node.Items.Add(ReadNode(ref reader, offset));
         while (node.Kind == NodeKind.Map && Advance(ref reader, JsonTokenType.EndObject))
         {
-            var name = reader.GetString()!;
+            var (name, start) = (reader.GetString()!, offset + (int)reader.TokenStartIndex);
             reader.Read();
-            node.Members.Add(new(name, ReadNode(ref reader, offset)));
+            node.Members.Add(new(name, ReadNode(ref reader, offset), start));
         }
         node.Length = offset + (int)reader.BytesConsumed - node.Start;
         return node;

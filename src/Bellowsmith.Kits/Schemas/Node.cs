@@ -4,7 +4,10 @@ namespace Bellowsmith.Kits.Schemas;
 public enum NodeKind { Map, List, Text, Number, Other }
 
 /// <summary>A key of an object and what stands behind it, in file order; a key may be there twice.</summary>
-public readonly record struct Member(string Name, Node Value);
+/// <param name="Name">The key.</param>
+/// <param name="Value">What stands behind it.</param>
+/// <param name="Start">Where the key's quote stands in the file.</param>
+public readonly record struct Member(string Name, Node Value, int Start);
 
 /// <summary>One JSON value with the bytes it takes in its file.</summary>
 public sealed class Node(NodeKind kind, int start)

@@ -54,6 +54,9 @@ public static class InstalledHeightStudy
         };
     }
 
+    /// <summary>The same report at any height the spring's data cover, whether or not it gives the wanted rate.</summary>
+    public static HeightSolution At(StrutCase strut, double height_m) => SolutionReport.At(strut, height_m);
+
     // Between places whose excess differs in sign. Where it turns back before it reaches zero, the turn itself is a place
     // too, so that two solutions close together are not stepped over.
     private static int Crossings(

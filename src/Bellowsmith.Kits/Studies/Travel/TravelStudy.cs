@@ -47,6 +47,10 @@ public static class TravelStudy
         };
     }
 
+    /// <summary>Where the car stands on another gauge pressure, the thread as it is set for the drive height.</summary>
+    public static RideHeight On(StrutCase strut, double driveHeight_m, double gaugePressure_Pa) =>
+        RestOn(new StrutMotion(strut, driveHeight_m), gaugePressure_Pa);
+
     private static TravelState State(StrutMotion motion, double wheelTravel_m, double? gaugePressure_Pa, TravelEnd end) =>
         double.IsNaN(wheelTravel_m)
             ? new TravelState(null, null, null, null, gaugePressure_Pa, null)
@@ -60,13 +64,18 @@ public static class TravelStudy
         for (int k = 0; k < RideHeightPlaces; k++)
         {
             double pg = strut.Part.MaxGaugePressure_Pa * k / (RideHeightPlaces - 1);
-            (double z, TravelEnd end) = motion.Rest(pg);
-            heights.Add(double.IsNaN(z)
-                ? new RideHeight(pg, null, null, 0, null)
-                : new RideHeight(pg, z, motion.SpringHeight_m(z), motion.StopForce_N(z), end));
+            heights.Add(RestOn(motion, pg));
         }
 
         return heights;
+    }
+
+    private static RideHeight RestOn(StrutMotion motion, double gaugePressure_Pa)
+    {
+        (double z, TravelEnd end) = motion.Rest(gaugePressure_Pa);
+        return double.IsNaN(z)
+            ? new RideHeight(gaugePressure_Pa, null, null, 0, null)
+            : new RideHeight(gaugePressure_Pa, z, motion.SpringHeight_m(z), motion.StopForce_N(z), end);
     }
 
     private static List<TravelFinding> Findings(StrutCase strut, double height_m, out IReadOnlyList<Mend> all)

@@ -1,0 +1,102 @@
+using System.Text.Json.Nodes;
+using Bellowsmith.Kits.Figures;
+
+namespace Bellowsmith.App.Boards;
+
+/// <summary>Everything a page shows of a kit at one setting, and the bytes that paint it.</summary>
+public sealed class BoardFrame
+{
+    private readonly KitBoard _board;
+
+    public BoardFrame(KitBoard board)
+    {
+        (_board, View) = (board, board.View());
+        Say = BoardWords.Of(board, View);
+        Charts = [.. new HeightCharts(View.Sweep, View.Result?.Solutions ?? [], View.Units).At(View.Here.Height_m)];
+        foreach (Chart chart in Charts) Say[$"figure.{chart.Id}"] = chart.Summary;
+        foreach (TitleRow row in Section.TitleBlock) Say[$"title.{row.Label}"] = row.Text;
+        Say["section.summary"] = Section.Summary;
+        Say["figure.map"] = View.Map.Summary;
+        if (View.Travel is null) return;
+        TravelFigures travel = new(View.Travel, View.Units);
+        Ladder = travel.Ladder();
+        RideHeight = travel.RideHeight();
+        Say["figure.rideHeight"] = RideHeight.Summary;
+    }
+
+    public BoardView View { get; }
+
+    public Dictionary<string, string> Say { get; }
+
+    public StrutSection Section => View.Section;
+
+    public IReadOnlyList<Chart> Charts { get; }
+
+    public TravelLadder? Ladder { get; }
+
+    public Chart? RideHeight { get; }
+
+    public IReadOnlyDictionary<string, Slider> Sliders => new Dictionary<string, Slider?>
+    {
+        ["height"] = Hands.Height(View),
+        ["wanted"] = Hands.Wanted(View),
+        ["thread"] = Hands.Thread(View),
+    }.Where(s => s.Value is not null).ToDictionary(s => s.Key, s => s.Value!);
+
+    /// <summary>The frame; the map's grid goes along only where the page does not have it yet.</summary>
+    public byte[] ToBytes(RateMap? known)
+    {
+        Frame frame = new();
+        frame.Json["say"] = new JsonObject(Say.Select(s => KeyValuePair.Create(s.Key, (JsonNode?)s.Value)));
+        frame.Json["sliders"] = new JsonObject(Sliders.Select(s => KeyValuePair.Create(s.Key, (JsonNode?)Of(s.Value, Say[$"{s.Key}.value"]))));
+        frame.Json["section"] = SectionSvg.Shapes(Section);
+        frame.Json["viewBox"] = SectionSvg.ViewBox(Section.Frame);
+        frame.Json["handles"] = new JsonObject(Section.Handles.Select(h => KeyValuePair.Create(h.Id, (JsonNode?)Of(h))));
+        if (Ladder is not null) frame.Json["ladder"] = LadderSvg.Of(Ladder);
+        IEnumerable<Chart> charts = RideHeight is null ? Charts : Charts.Append(RideHeight);
+        frame.Json["charts"] = new JsonObject(charts.Select(c => KeyValuePair.Create(c.Id, (JsonNode?)ChartFrame.Of(frame, c))));
+        if (View.Map != known) frame.Json["map"] = ChartFrame.Of(frame, View.Map);
+        frame.Json["mapAt"] = MapAt();
+        frame.Json["missed"] = new JsonArray([.. (View.Travel?.Findings ?? []).Where(f => f.Holds == false).Select(f => (JsonNode)f.Rule.ToString())]);
+        frame.Json["canUndo"] = _board.CanUndo;
+        frame.Json["canRedo"] = _board.CanRedo;
+        frame.Json["changed"] = _board.IsChanged;
+        frame.Json["recommended"] = View.Setting.DriveHeight is null || View.Result?.Recommended is null;
+        return frame.ToBytes();
+    }
+
+    private JsonObject MapAt()
+    {
+        double wanted = View.Sweep.TargetSpringRate_N_per_m[0];
+        return new JsonObject
+        {
+            ["height"] = View.Units.Value(Kits.Units.Dimension.Length, View.Here.Height_m),
+            ["load"] = View.Units.Value(Kits.Units.Dimension.Mass, View.Case.SprungMass_kg),
+            ["wanted"] = double.IsNaN(wanted) ? null : View.Units.Value(Kits.Units.Dimension.Rate, View.Case.TargetSpringRate_N_per_m(View.Here.Height_m)),
+            ["label"] = $"this setting · {Say["height.value"]} · {View.Units.Text(Kits.Units.Dimension.Rate, View.Here.SpringRate_N_per_m)}",
+            ["loadLabel"] = $"{View.Case.Load} · {View.Units.Text(Kits.Units.Dimension.Mass, View.Case.SprungMass_kg)}",
+        };
+    }
+
+    private JsonObject Of(SectionHandle handle)
+    {
+        double shown = View.Units.Value(Kits.Units.Dimension.Length, 1);
+        return new JsonObject
+        {
+            ["x"] = handle.At.X,
+            ["y"] = -handle.At.Y,
+            ["value"] = handle.Value_m * shown,
+            ["perMillimetre"] = handle.ValuePerMillimetreUp * shown,
+        };
+    }
+
+    private static JsonObject Of(Slider slider, string text) => new()
+    {
+        ["value"] = slider.Value,
+        ["least"] = slider.Least,
+        ["greatest"] = slider.Greatest,
+        ["fine"] = slider.Fine,
+        ["coarse"] = slider.Coarse,
+        ["text"] = text,
+    };
+}

@@ -1,0 +1,16 @@
+namespace Bellowsmith.App.Boards;
+
+/// <summary>The last value made, made again only when what it is made of has changed.</summary>
+public sealed class Kept<TKey, TValue>(Func<TKey, TValue> make)
+    where TKey : notnull
+{
+    private (TKey Key, TValue Value)? _last;
+
+    public TValue Of(TKey key)
+    {
+        if (_last is { } last && last.Key.Equals(key)) return last.Value;
+        TValue value = make(key);
+        _last = (key, value);
+        return value;
+    }
+}

@@ -1,0 +1,128 @@
+using System.Globalization;
+using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Schemas;
+using Bellowsmith.Kits.Studies;
+
+namespace Bellowsmith.App.Boards;
+
+/// <summary>
+/// A kit on the drawing board. Dragging the section, moving a slider, typing and arrow keys all end in the same two actions,
+/// <see cref="Slide"/> and <see cref="Type"/>; both can be undone.
+/// </summary>
+public sealed class KitBoard
+{
+    private readonly Dictionary<AxleEnd, BoardStrut> _struts = [];
+    private readonly History _history;
+    private readonly Kept<(AxleEnd End, StrutSetting Setting, DisplayUnits Units, double TextHeight_mm), BoardView> _view;
+    private Setting _saved;
+    private DisplayUnits? _written;
+
+    public const string Metric = "metric", Imperial = "imperial", Written = "written";
+
+    /// <exception cref="FaultsException">The kit or a file it names cannot be used.</exception>
+    public KitBoard(string file)
+    {
+        Edit = new KitEdit(file);
+        Kit = KitReader.Read(file);
+        foreach ((AxleEnd end, _) in Kit.Struts()) _struts[end] = new BoardStrut(Kit, end);
+        End = _struts.Keys.Min();
+        _saved = new Setting(_struts.GetValueOrDefault(AxleEnd.Front)?.Start, _struts.GetValueOrDefault(AxleEnd.Rear)?.Start);
+        _history = new History(_saved);
+        _view = new(key => _struts[key.End].At(key.Setting, key.Units, key.TextHeight_mm));
+    }
+
+    public Kit Kit { get; }
+
+    public KitEdit Edit { get; }
+
+    public AxleEnd End { get; private set; }
+
+    public IEnumerable<AxleEnd> Ends => _struts.Keys;
+
+    public bool CanUndo => _history.CanUndo;
+
+    public bool CanRedo => _history.CanRedo;
+
+    public bool IsChanged => _history.Now != _saved;
+
+    public string UnitsName { get; private set; } = Written;
+
+    /// <summary>Height of the drawing's letters in mm of the strut, so that they stay readable at the scale it is shown at.</summary>
+    public double TextHeight_mm { get; private set; } = 9;
+
+    /// <summary>A gauge pressure typed to see where the car would stand on it.</summary>
+    public double? WhatIf_Pa { get; private set; }
+
+    /// <summary>What was wrong with the last text typed, by the field it was typed into.</summary>
+    public (string Field, string Words)? Refused { get; private set; }
+
+    /// <summary>What saving came to; empty before.</summary>
+    public string SaveWords { get; private set; } = "";
+
+    public IReadOnlyList<Fault> TravelFaults => _struts[End].TravelFaults;
+
+    public DisplayUnits Units => UnitsName switch
+    {
+        Metric => DisplayUnits.Metric,
+        Imperial => DisplayUnits.Imperial,
+        _ => _written ??= DisplayUnits.Written(Kit.WrittenUnits),
+    };
+
+    public BoardView View() => _view.Of((End, _history.Now.At(End)!, Units, TextHeight_mm));
+
+    /// <summary>Every strut as it is set now, for the printed sheet.</summary>
+    public IEnumerable<StrutCase> Settled() => _struts.Select(s => s.Value.Settled(_history.Now.At(s.Key)!));
+
+    /// <summary>Moves a value while the hand is down; <paramref name="shown"/> is in the unit shown.</summary>
+    public void Slide(string field, double shown)
+    {
+        Refused = null;
+        if (Hands.Slid(this, field, shown) is { } setting) _history.Slide(_history.Now.With(End, setting));
+    }
+
+    /// <summary>Lets go.</summary>
+    public void Release() => _history.Release();
+
+    /// <summary>Takes a text typed into a field, in any unit.</summary>
+    public void Type(string field, string text)
+    {
+        (StrutSetting? setting, string? refused) = field == "gauge" ? TypeGauge(text) : Hands.Typed(this, field, text);
+        Refused = refused is null ? null : (field, refused);
+        if (setting is not null) _history.Set(_history.Now.With(End, setting));
+    }
+
+    public void Choose(string field, string choice)
+    {
+        Refused = null;
+        StrutSetting now = _history.Now.At(End)!;
+        switch (field)
+        {
+            case "load" when Kit.Car.Loads.Any(l => l.Name == choice): _history.Set(_history.Now.With(End, now with { Load = choice })); break;
+            case "units" when choice is Metric or Imperial or Written: UnitsName = choice; break;
+            case "end" when Enum.TryParse(choice, ignoreCase: true, out AxleEnd end) && _struts.ContainsKey(end): End = end; break;
+            case "recommend": _history.Set(_history.Now.With(End, now with { DriveHeight = null })); break;
+            case "undo": _history.Undo(); break;
+            case "redo": _history.Redo(); break;
+            case "text" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): TextHeight_mm = Math.Clamp(height, 2, 30); break;
+            case "save": Save(); break;
+        }
+    }
+
+    private void Save()
+    {
+        SaveWords = Edit.Save(Units, Changes());
+        if (Edit.Saved) _saved = _history.Now;
+    }
+
+    private IEnumerable<(AxleEnd End, StrutSetting From, StrutSetting To)> Changes() =>
+        _struts.Keys.Select(end => (end, _saved.At(end)!, _history.Now.At(end)!)).Where(c => c.Item2 != c.Item3);
+
+    private (StrutSetting?, string?) TypeGauge(string text)
+    {
+        if (text.Trim().Length == 0) return (null, (WhatIf_Pa = null) is null ? null : "");
+        (double? value, string? refused) = Hands.Gauge(this, text);
+        if (value is not null) WhatIf_Pa = value;
+        return (null, refused);
+    }
+}

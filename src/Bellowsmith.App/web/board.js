@@ -1,0 +1,293 @@
+// The kit's page in the hand: every drag, slide, key and typed text becomes one call to the program, which answers with one
+// frame of bytes; the frame is painted straight onto the page. Only one call is under way at a time and a moving hand keeps
+// only its newest value, so nothing queues behind a drag.
+
+import { read } from "./frame.js";
+import { Plot } from "./plot.js";
+import { RateMap } from "./map.js";
+
+export function start(root, program, first) {
+  const board = new Board(root, program);
+  board.paint(read(first));
+  return { dispose: () => board.stop.abort() };
+}
+
+class Board {
+  constructor(root, program) {
+    this.root = root;
+    this.program = program;
+    this.waiting = [];
+    this.busy = false;
+    this.stop = new AbortController();
+    this.plots = new Map();
+    this.sliders = {};
+    this.handles = {};
+    this.svg = root.querySelector("svg.section");
+    this.drawing = root.querySelector(".drawing");
+    this.listen();
+  }
+
+  // Hands.
+
+  listen() {
+    const on = (target, name, hand, options = {}) => target.addEventListener(name, hand, { signal: this.stop.signal, ...options });
+    on(this.root, "input", event => {
+      if (event.target.dataset.slide) this.slide(event.target.dataset.slide, event.target.valueAsNumber);
+      if (event.target.closest("[data-figures] .tabs")) this.show(event.target);
+    });
+    on(this.root, "change", event => {
+      const { slide, type, choose } = event.target.dataset;
+      if (slide) this.release();
+      if (type) this.ask("Type", type, event.target.value);
+      if (choose) this.choose(choose, event.target.value);
+    });
+    on(this.root, "click", event => {
+      const button = event.target.closest("button");
+      if (button?.dataset.choose) this.choose(button.dataset.choose, "");
+      if (button?.dataset.sheet) this.sheet(button.dataset.sheet);
+      if (button?.dataset.swipe) this.swipe(button.dataset.swipe);
+    });
+    on(this.root, "pointerdown", event => this.grab(event));
+    on(this.root, "keydown", event => this.key(event));
+    on(this.root, "toggle", event => this.opened(event.target), { capture: true });
+    on(document, "keydown", event => this.shortcut(event));
+    on(matchMedia("(prefers-color-scheme: dark)"), "change", () => this.repaint());
+    on(window, "beforeprint", () => this.repaint());
+    const main = this.root.querySelector("main");
+    on(main, "scroll", () => this.swiped(main), { passive: true });
+    const resized = new ResizeObserver(() => { this.measure(); this.repaint(); });
+    resized.observe(this.svg);
+    resized.observe(this.root.querySelector(".questions"));
+    this.stop.signal.addEventListener("abort", () => resized.disconnect());
+  }
+
+  choose(field, choice) {
+    this.ask("Choose", field, choice);
+  }
+
+  async sheet(name) {
+    const pdf = await this.program.invokeMethodAsync("Sheet");
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([pdf], { type: "application/pdf" }));
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  }
+
+  shortcut(event) {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    const field = key === "z" ? (event.shiftKey ? "redo" : "undo") : key === "y" ? "redo" : key === "s" ? "save" : null;
+    if (!field) return;
+    event.preventDefault();
+    this.choose(field, "");
+  }
+
+  // Arrow keys on a handle or in a value: fine steps, with Shift or a page key coarse ones.
+  key(event) {
+    const field = event.target.closest?.("[data-handle]")?.dataset.handle ?? event.target.dataset?.type;
+    const slider = this.sliders[field];
+    if (!slider || event.ctrlKey || event.metaKey || event.altKey) return;
+    const handle = this.handles[field];
+    const sign = { ArrowUp: 1, PageUp: 1, ArrowDown: -1, PageDown: -1 }[event.key];
+    const typed = event.target.dataset?.type;
+    if (event.key === "Escape" && typed) { event.target.value = slider.text; return; }
+    if (!sign && (typed || !["Home", "End"].includes(event.key))) return;
+    event.preventDefault();
+    const step = event.shiftKey || event.key.startsWith("Page") ? slider.coarse : slider.fine;
+    const up = typed || !handle ? 1 : Math.sign(handle.perMillimetre);
+    const to = event.key === "Home" ? slider.least : event.key === "End" ? slider.greatest : slider.value + sign * up * step;
+    slider.value = Math.min(slider.greatest, Math.max(slider.least, to));
+    this.slide(field, slider.value);
+    clearTimeout(this.settle);
+    this.settle = setTimeout(() => this.release(), 400);
+  }
+
+  grab(event) {
+    if (event.button !== 0) return;
+    const handle = event.target.closest("[data-handle]");
+    if (handle) return this.drag(event, handle, this.alongDrawing(handle.dataset.handle, event));
+    const plot = event.target.closest("[data-plot]");
+    const painter = plot && this.plots.get(plot.dataset.plot);
+    if (painter?.alongHeight) this.drag(event, plot, e => ["height", painter.heightAt(e.clientX)], true);
+  }
+
+  // A millimetre of the drawing is a millimetre of the strut, whatever the scale.
+  alongDrawing(field, event) {
+    const { value, perMillimetre } = this.handles[field], from = event.clientY;
+    const millimetre = 1 / this.svg.getScreenCTM().d;
+    return e => [field, value + (from - e.clientY) * millimetre * perMillimetre];
+  }
+
+  drag(event, target, value, atOnce = false) {
+    event.preventDefault();
+    target.focus?.({ preventScroll: true });
+    target.setPointerCapture(event.pointerId);
+    const hand = new AbortController(), options = { signal: hand.signal };
+    const move = e => this.slide(...value(e));
+    if (atOnce) move(event);
+    target.addEventListener("pointermove", move, options);
+    for (const end of ["pointerup", "pointercancel"]) target.addEventListener(end, () => { hand.abort(); this.release(); }, options);
+  }
+
+  // The question that opens stays before the eye while the one above it folds.
+  opened(details) {
+    this.repaint();
+    if (!details.open || !details.dataset.question || !this.frame) return;
+    const { top } = details.getBoundingClientRect();
+    if (top < parseFloat(getComputedStyle(details).scrollMarginTop) || top > innerHeight / 2) details.scrollIntoView({ block: "start" });
+  }
+
+  swipe(id) {
+    this.root.querySelector(`#${id}`).scrollIntoView({ inline: "start", block: "nearest" });
+  }
+
+  swiped(main) {
+    const at = main.scrollLeft > main.clientWidth / 2 ? "sheet" : "questions";
+    for (const button of this.root.querySelectorAll("[data-swipe]")) button.setAttribute("aria-pressed", button.dataset.swipe === at);
+  }
+
+  show(tab) {
+    const figures = tab.closest("[data-figures]");
+    for (const figure of figures.querySelectorAll("[data-figure]")) figure.hidden = figure.dataset.figure !== tab.value;
+    this.repaint();
+  }
+
+  // Calls: one under way; a slide that waits is overtaken by a newer one.
+
+  slide(field, shown) {
+    this.hintSeen();
+    const last = this.waiting.at(-1);
+    if (last?.[0] === "Slide" && last[1] === field) last[2] = shown;
+    else this.waiting.push(["Slide", field, shown]);
+    this.send();
+  }
+
+  release() {
+    clearTimeout(this.settle);
+    this.ask("Release");
+  }
+
+  ask(...call) {
+    this.waiting.push(call);
+    this.send();
+  }
+
+  async send() {
+    if (this.busy) return;
+    this.busy = true;
+    try {
+      while (this.waiting.length > 0) {
+        this.paint(read(await this.program.invokeMethodAsync(...this.waiting.shift())));
+        // One frame of bytes for one frame of the screen.
+        await new Promise(done => document.hidden ? done() : requestAnimationFrame(done));
+      }
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  hintSeen() {
+    for (const hint of this.root.querySelectorAll(".hint, .drag")) hint.style.display = "none";
+  }
+
+  // Painting.
+
+  paint(frame) {
+    this.frame = frame;
+    this.say(frame.say);
+    this.setHands(frame);
+    this.drawing.innerHTML = frame.section;
+    const rungs = this.root.querySelector("[data-ladder]");
+    if (rungs && frame.ladder) rungs.innerHTML = frame.ladder;
+    this.judge(frame);
+    this.measure();
+    this.repaint();
+    this.root.dataset.painted = Number(this.root.dataset.painted ?? 0) + 1;
+  }
+
+  say(words) {
+    for (const place of this.root.querySelectorAll("[data-say]")) {
+      const text = words[place.dataset.say] ?? "";
+      // The text node stays the one Blazor made, so that both may write to it.
+      if (!place.firstChild) place.append(text);
+      else if (place.firstChild.nodeValue !== text) place.firstChild.nodeValue = text;
+    }
+    for (const place of this.root.querySelectorAll("[data-shown]")) place.hidden = !words[place.dataset.shown];
+  }
+
+  setHands(frame) {
+    this.sliders = frame.sliders;
+    this.handles = frame.handles;
+    for (const [field, slider] of Object.entries(frame.sliders)) {
+      const slide = this.root.querySelector(`[data-slide="${field}"]`);
+      if (slide) {
+        Object.assign(slide, { min: slider.least, max: slider.greatest, step: slider.fine });
+        if (!this.waiting.some(call => call[1] === field)) slide.value = slider.value;
+        slide.setAttribute("aria-valuetext", slider.text);
+      }
+      const handle = this.root.querySelector(`[data-handle="${field}"]`);
+      if (handle && frame.handles[field]) {
+        const { x, y } = frame.handles[field];
+        handle.setAttribute("transform", `translate(${x} ${y}) scale(${this.perPixel()})`);
+        for (const [name, value] of Object.entries({ valuenow: slider.value, valuemin: slider.least, valuemax: slider.greatest, valuetext: slider.text }))
+          handle.setAttribute(`aria-${name}`, value);
+      }
+    }
+    for (const value of this.root.querySelectorAll("[data-type]")) {
+      const refused = frame.say[`${value.dataset.type}.refused`];
+      value.setAttribute("aria-invalid", refused ? "true" : "false");
+      if (!refused) value.value = frame.say[`${value.dataset.type}.value`];
+    }
+  }
+
+  judge(frame) {
+    for (const finding of this.root.querySelectorAll("[data-finding]"))
+      finding.dataset.verdict = frame.say[`finding.${finding.dataset.finding}.verdict`];
+    this.root.querySelector("[data-missed]")?.classList.toggle("some", frame.missed.length > 0);
+    this.enable("undo", frame.canUndo);
+    this.enable("redo", frame.canRedo);
+    this.enable("save", frame.changed);
+    const recommend = this.root.querySelector("[data-choose=recommend]");
+    if (recommend) recommend.hidden = frame.recommended;
+  }
+
+  enable(choice, can) {
+    this.root.querySelector(`button[data-choose="${choice}"]`).disabled = !can;
+  }
+
+  perPixel() {
+    const matrix = this.svg.getScreenCTM();
+    return matrix && matrix.d > 0 ? 1 / matrix.d : 1;
+  }
+
+  // The drawing's letters keep their size on the screen: the program is told what that is in millimetres of the strut.
+  measure() {
+    if (!this.frame) return;
+    if (this.svg.getAttribute("viewBox") !== this.frame.viewBox) this.svg.setAttribute("viewBox", this.frame.viewBox);
+    const perPixel = this.perPixel(), height = Math.round(perPixel * 13 * 4) / 4;
+    for (const handle of this.root.querySelectorAll("[data-handle]"))
+      if (this.handles[handle.dataset.handle]) {
+        const { x, y } = this.handles[handle.dataset.handle];
+        handle.setAttribute("transform", `translate(${x} ${y}) scale(${perPixel})`);
+      }
+    const scale = this.root.querySelector("[data-scale]");
+    const ratio = perPixel * 96 / 25.4;
+    if (scale) scale.textContent = ratio >= 1 ? `1 : ${ratio.toFixed(1)}` : `${(1 / ratio).toFixed(1)} : 1`;
+    if (Math.abs(height - (this.told ?? 0)) < 0.6 || this.svg.clientHeight === 0) return;
+    this.told = height;
+    this.ask("Choose", "text", String(height));
+  }
+
+  repaint() {
+    if (!this.frame) return;
+    if (this.frame.map) this.grid = this.frame.map;
+    for (const place of this.root.querySelectorAll("[data-plot]")) {
+      if (place.clientWidth === 0) continue;
+      const id = place.dataset.plot;
+      if (!this.plots.has(id)) this.plots.set(id, id === "map" ? new RateMap(place) : new Plot(place, id));
+      if (id === "map") this.plots.get(id).paint(this.grid, this.frame.mapAt);
+      else if (this.frame.charts[id]) this.plots.get(id).paint(this.frame.charts[id]);
+    }
+  }
+}

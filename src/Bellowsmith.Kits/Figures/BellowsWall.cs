@@ -15,7 +15,7 @@ namespace Bellowsmith.Kits.Figures;
 internal sealed class BellowsWall
 {
     /// <summary>Rubber and cord of a bellows of this size. Common practice, no source.</summary>
-    public const double Thickness_mm = 4;
+    private const double UsualThickness_mm = 4;
 
     // Length of an arc over its height in the middle of the range and at its end; it hardly moves the diameter. No source.
     private const double Slack = 1.35, SlackAtGreatest = 1.06;
@@ -30,23 +30,24 @@ internal sealed class BellowsWall
     public BellowsWall(StrutCase strut, double plates_mm)
     {
         _plates_mm = plates_mm;
-        if (strut.Part.Mould is { } mould)
-        {
+        Mould? mould = strut.Part.Mould;
+        if (mould is not null)
             _cords = MouldCalibration.Of(
                 mould.Bellows(), strut.Fit.Spring, BellowsShapeStudy.MiddleGaugePressure_Pa(strut.Fit), plates_mm / 1000);
-            (Convolutions, RingRadius_mm) = (mould.Convolutions, mould.BeadRadius_m * 1000);
-            return;
-        }
-
-        Convolutions = ConvolutionsOf(strut.Part.Shape);
+        Thickness_mm = mould is { WallThickness_m: > 0 } ? mould.WallThickness_m * 1000 : UsualThickness_mm;
+        Convolutions = mould?.Convolutions ?? ConvolutionsOf(strut.Part.Shape);
         double middle = (strut.LeastHeight_m + strut.GreatestHeight_m) / 2;
         _arc_mm = Math.Max(Slack * One_mm(middle * 1000), SlackAtGreatest * One_mm(strut.GreatestHeight_m * 1000));
-        RingRadius_mm = strut.Part.MaxDiameter_m is { } widest
+        RingRadius_mm = mould is not null ? mould.BeadRadius_m * 1000
+            : strut.Part.MaxDiameter_m is { } widest
             ? widest * 500 - Thickness_mm / 2 - Bulge_mm(strut.Part.LeastHeight_m * 1000)
             : EffectiveRadius_mm(strut, middle) - Bulge_mm(middle * 1000) / 2;
     }
 
     public int Convolutions { get; }
+
+    /// <summary>Of rubber and cord: the mould's, else as usual.</summary>
+    public double Thickness_mm { get; }
 
     /// <summary>Radius of the rings at plates and girdles, to the middle of the wall.</summary>
     public double RingRadius_mm { get; }

@@ -119,7 +119,7 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
 
     private void Bellows()
     {
-        double foot = at.LowerPlate + Plate, half = BellowsWall.Thickness_mm / 2;
+        double foot = at.LowerPlate + Plate, half = wall.Thickness_mm / 2;
         SectionPoint[] middle = [.. wall.Meridian(at.Height_mm).Select(p => new SectionPoint(p.X, p.Y + foot))];
         SectionPoint[] outer = [.. middle.Select((_, k) => Beside(middle, k, half))];
         SectionPoint[] inner = [.. middle.Select((_, k) => Beside(middle, k, -half)).Reverse()];

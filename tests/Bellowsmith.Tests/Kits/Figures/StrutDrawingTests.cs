@@ -1,6 +1,7 @@
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
+using Bellowsmith.Kits.Studies;
 
 namespace Bellowsmith.Tests.Kits.Figures;
 
@@ -48,10 +49,12 @@ public class StrutDrawingTests
     }
 
     [Fact]
-    public void At_LeastHeight_IsAsWideAsThePartSays()
+    public void At_LeastHeightWithoutMould_IsAsWideAsThePartSays()
     {
         // Taped at 158 mm, measured at its lowest.
-        StrutSection section = Drawing(AxleEnd.Front).At(0.037);
+        StrutCase strut = ExampleStruts.At(AxleEnd.Front);
+        StrutDrawing drawing = new(strut with { Part = strut.Part with { Mould = null } }, "Ostrane street", DisplayUnits.Metric);
+        StrutSection section = drawing.At(0.037);
         Assert.Equal(158, Measured(section, "outerDiameter"), 3);
     }
 

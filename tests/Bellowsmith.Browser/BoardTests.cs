@@ -87,8 +87,10 @@ public sealed partial class BoardTests(Served served)
         await page.Locator("[data-choose=load]").SelectOptionAsync(new SelectOptionValue { Index = 1 });
         await Settled(page);
         string end = await Answer(page).InnerTextAsync();
+        string load = await page.Locator("[data-choose=load]").InputValueAsync();
         await page.Keyboard.PressAsync("Control+z");
         await Settled(page);
+        await Expect(page.Locator("[data-choose=load]")).Not.ToHaveValueAsync(load);
         await page.Keyboard.PressAsync("Control+z");
         await Expect(page.Locator(".value[data-type=height]")).ToHaveValueAsync("70.0 mm");
         await page.Locator("[data-choose=undo]").ClickAsync();
@@ -167,6 +169,68 @@ public sealed partial class BoardTests(Served served)
     }
 
     [Fact]
+    public async Task Keys_OneAfterAnother_AreOneStepBack()
+    {
+        IPage page = await served.Board();
+        double before = await Height(page);
+        await page.Locator("[data-handle=height]").FocusAsync();
+        for (int k = 0; k < 5; k++) await page.Keyboard.PressAsync("ArrowUp");
+        await Settled(page);
+        Assert.Equal(before - 0.5, await Height(page), 0.06);
+        await page.Keyboard.PressAsync("Control+z");
+        await Expect(page.Locator(".value[data-type=height]")).ToHaveValueAsync(Millimetres(before));
+        await Expect(page.Locator("[data-choose=undo]")).ToBeDisabledAsync();
+    }
+
+    [Fact]
+    public async Task Strut_Rear_IsAnotherSheetAndOtherAnswers()
+    {
+        IPage page = await served.Board();
+        await page.Locator("[data-choose=end]").SelectOptionAsync("Rear");
+        await Expect(Answer(page)).ToContainTextAsync("2.10 Hz at the wheel");
+        await Expect(page.Locator(".title-block [data-row=kit]")).ToContainTextAsync("rear");
+        await Settled(page);
+        LocatorBoundingBoxResult dot = (await page.Locator("[data-handle=height] .dot").BoundingBoxAsync())!;
+        Assert.InRange(dot.Width, 16, 24);
+        await page.Locator("[data-question=travel] > summary").ClickAsync();
+        foreach (ILocator finding in await page.Locator("[data-finding]").AllAsync())
+            Assert.Equal((await finding.Locator(".verdict").InnerTextAsync()).Trim(), await finding.GetAttributeAsync("data-verdict"));
+    }
+
+    [Fact]
+    public async Task Sheet_Pressed_IsAPdfOfTheSetting()
+    {
+        IPage page = await served.Board();
+        await Type(page, "height", "70 mm");
+        IDownload download = await page.RunAndWaitForDownloadAsync(() => page.Locator("[data-sheet]").ClickAsync());
+        Assert.Equal("ostrane-street.pdf", download.SuggestedFilename);
+        byte[] pdf = await File.ReadAllBytesAsync(await download.PathAsync());
+        Assert.Equal("%PDF-"u8.ToArray(), pdf[..5]);
+    }
+
+    [Fact]
+    public async Task Kit_WithoutTargetAndDamper_AsksForBoth()
+    {
+        string text = await File.ReadAllTextAsync(Path.Combine(served.Folder, "fenwright/kits/ostrane-street.json"));
+        string file = Path.Combine(served.Folder, "fenwright/kits/bare.json");
+        await File.WriteAllTextAsync(file, TargetLine().Replace(text, "", 1)
+            .Replace("\"../dampers/front-street.json\"", "{ \"coefficient\": \"1500 N*s/m\" }", StringComparison.Ordinal));
+        try
+        {
+            IPage page = await served.Board(kit: "kit/fenwright/kits/bare.json");
+            await Expect(page.Locator(".why")).ToContainTextAsync("Say what you want");
+            await Expect(page.Locator("[data-question=travel] .answer")).ToContainTextAsync("Not answered yet");
+            await Type(page, "wanted", "2.15 Hz");
+            await Expect(page.Locator(".why")).ToContainTextAsync("Recommended.");
+            await Expect(page.Locator("[data-slide=wanted]")).ToBeVisibleAsync();
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
     public async Task Figure_PressedAtAHeight_MovesTheSettingThere()
     {
         IPage page = await served.Board();
@@ -217,6 +281,9 @@ public sealed partial class BoardTests(Served served)
 
         Assert.Fail($"The Tab key does not reach {to}.");
     }
+
+    [GeneratedRegex(@".*""target"".*\n")]
+    private static partial Regex TargetLine();
 
     [GeneratedRegex(@"^At \d+\.\d mm and \d\.\d\d bar gauge the spring gives \d+\.\d N/mm \(\d+\.\d to \d+\.\d\): 2\.05 Hz at the wheel\.$")]
     private static partial Regex AnAnswer();

@@ -4,6 +4,7 @@ using Microsoft.Playwright;
 namespace Bellowsmith.Browser;
 
 /// <summary>What the pages cost, printed by ./pages measure; nothing here is a test.</summary>
+[Trait("Kind", "Looked")]
 public sealed class Measured(Served served, ITestOutputHelper output)
 {
     // From the input event until the screen's frame that shows its answer is done: a message posted in an animation frame is

@@ -3,6 +3,7 @@ using Microsoft.Playwright;
 namespace Bellowsmith.Browser;
 
 /// <summary>Pictures of every page at every size and in both schemes, to be looked at; taken by ./pages pictures.</summary>
+[Trait("Kind", "Looked")]
 public sealed class Screenshots(Served served, ITestOutputHelper output)
 {
     private const string TooStiff = "kit/fenwright/kits/ostrane-too-stiff.json";

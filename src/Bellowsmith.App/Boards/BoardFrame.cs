@@ -58,6 +58,7 @@ public sealed class BoardFrame
         if (View.Map != known) frame.Json["map"] = ChartFrame.Of(frame, View.Map);
         frame.Json["mapAt"] = MapAt();
         frame.Json["missed"] = new JsonArray([.. (View.Travel?.Findings ?? []).Where(f => f.Holds == false).Select(f => (JsonNode)f.Rule.ToString())]);
+        frame.Json["choices"] = new JsonObject { ["end"] = _board.End.ToString(), ["load"] = View.Setting.Load, ["units"] = _board.UnitsName };
         frame.Json["canUndo"] = _board.CanUndo;
         frame.Json["canRedo"] = _board.CanRedo;
         frame.Json["changed"] = _board.IsChanged;

@@ -32,11 +32,11 @@ public sealed class BoardStrut
         _map = new(key => RateMap.Of(CaseAt(key.Load), CaseAt(key.Load).LeastHeight_m, key.Units));
         _drawing = new(key => new StrutDrawing(CaseAt(key.Load), kit.Name, key.Units, key.TextHeight_mm));
         string load = Design.Load ?? kit.Car.Loads[0].Name;
-        CaseAt(load);
+        double height = CaseAt(load).LeastHeight_m;
         Start = new StrutSetting(
             Design.DriveHeight_m is { } h ? new Written(h, "") : null,
             Design.Target is { } t ? new Wanted(t.Kind, new Written(t.Value, "")) : null, load);
-        TravelFaults = Lacks(TravelStudy.Needs);
+        TravelFaults = Lacks(height, TravelStudy.Needs);
     }
 
     public AxleEnd End { get; }
@@ -85,11 +85,13 @@ public sealed class BoardStrut
         return strut;
     }
 
-    private IReadOnlyList<Fault> Lacks(Action<StrutNeeds> needs)
+    // A board always has a drive height, whatever the document says.
+    private IReadOnlyList<Fault> Lacks(double driveHeight_m, Action<StrutNeeds> needs)
     {
+        StrutDesign design = Design with { DriveHeight_m = driveHeight_m };
         try
         {
-            StrutCases.Of(_kit, new StudyConditions(Load: Start.Load), needs);
+            StrutCases.Of(End == AxleEnd.Front ? _kit with { Front = design } : _kit with { Rear = design }, new StudyConditions(Load: Start.Load), needs);
             return [];
         }
         catch (FaultsException faulty)

@@ -87,9 +87,8 @@ public sealed class KitBoard
     /// <summary>Takes a text typed into a field, in any unit.</summary>
     public void Type(string field, string text)
     {
-        (StrutSetting? setting, string? refused) = field == "gauge" ? TypeGauge(text) : Hands.Typed(this, field, text);
+        string? refused = field == "gauge" ? TypeGauge(text) : TypeSetting(field, text);
         Refused = refused is null ? null : (field, refused);
-        if (setting is not null) _history.Set(_history.Now.With(End, setting));
     }
 
     public void Choose(string field, string choice)
@@ -118,11 +117,18 @@ public sealed class KitBoard
     private IEnumerable<(AxleEnd End, StrutSetting From, StrutSetting To)> Changes() =>
         _struts.Keys.Select(end => (end, _saved.At(end)!, _history.Now.At(end)!)).Where(c => c.Item2 != c.Item3);
 
-    private (StrutSetting?, string?) TypeGauge(string text)
+    private string? TypeSetting(string field, string text)
     {
-        if (text.Trim().Length == 0) return (null, (WhatIf_Pa = null) is null ? null : "");
-        (double? value, string? refused) = Hands.Gauge(this, text);
-        if (value is not null) WhatIf_Pa = value;
-        return (null, refused);
+        (StrutSetting? setting, string? refused) = Hands.Typed(this, field, text);
+        if (setting is not null) _history.Set(_history.Now.With(End, setting));
+        return refused;
+    }
+
+    // An emptied field asks nothing any more.
+    private string? TypeGauge(string text)
+    {
+        (double? value, string? refused) = text.Trim().Length == 0 ? (null, null) : Hands.Gauge(this, text);
+        if (refused is null) WhatIf_Pa = value;
+        return refused;
     }
 }

@@ -1,23 +1,27 @@
 using Bellowsmith.App.Boards;
-using Bellowsmith.Kits;
-using Bellowsmith.Kits.Answers;
-using Bellowsmith.Kits.Schemas;
-using Bellowsmith.Kits.Studies;
-using Bellowsmith.Kits.Studies.InstalledHeight;
-using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.App.Serving;
 
 /// <summary>The folder the pages work on: its documents, what each is and what is wrong with it.</summary>
 public sealed class Workshop : IDisposable
 {
-    private const int MostDocuments = 500;
+    private const int MostFiles = 2000;
     private const string DemoKit = "fenwright/kits/ostrane-street.json";
     private static readonly EnumerationOptions _everywhere = new() { RecurseSubdirectories = true, MaxRecursionDepth = 8, IgnoreInaccessible = true };
 
     private readonly List<string> _copies = [];
+    private readonly Kept<(string Folder, string State), IReadOnlyList<Document>> _documents;
 
-    private Workshop(string folder) => Folder = folder;
+    private Workshop(string folder)
+    {
+        Folder = folder;
+        _documents = new(key =>
+        [
+            .. Files(key.Folder).Where(file => file.Extension.Equals(".json", StringComparison.OrdinalIgnoreCase))
+                .Select(file => Document.Of(Address(file.FullName), file.FullName)).OfType<Document>()
+                .OrderBy(d => d.Kind).ThenBy(d => d.Address, StringComparer.Ordinal),
+        ]);
+    }
 
     public string Folder { get; }
 
@@ -42,15 +46,12 @@ public sealed class Workshop : IDisposable
         return workshop;
     }
 
-    /// <summary>Kits first, then springs, each with its faults.</summary>
-    public IReadOnlyList<Document> Documents(string folder) =>
-    [
-        .. Directory.EnumerateFiles(folder, "*.json", _everywhere)
-            .Where(file => !Path.GetRelativePath(folder, file).Split(Path.DirectorySeparatorChar).Any(part => part.StartsWith('.') || part == "node_modules"))
-            .Take(MostDocuments)
-            .Select(file => Document.Of(Address(file), file)).OfType<Document>()
-            .OrderBy(d => d.Kind).ThenBy(d => d.Address, StringComparer.Ordinal),
-    ];
+    /// <summary>Kits first, then springs, each with its faults; read again only when a file in the folder has changed.</summary>
+    public IReadOnlyList<Document> Documents(string folder)
+    {
+        string state = string.Join('\n', Files(folder).Select(file => $"{file.FullName} {file.LastWriteTimeUtc.Ticks}"));
+        lock (_documents) return _documents.Of((folder, state));
+    }
 
     /// <summary>A folder of its own for what was dropped on a page; it goes when the pages stop.</summary>
     public string NewDrop()
@@ -101,69 +102,16 @@ public sealed class Workshop : IDisposable
     }
 
 
+    private static IEnumerable<FileInfo> Files(string folder) =>
+        new DirectoryInfo(folder).EnumerateFiles("*", _everywhere).Where(file => !IsHidden(folder, file)).Take(MostFiles);
+
+    private static bool IsHidden(string folder, FileInfo file) => Path.GetRelativePath(folder, file.FullName)
+        .Split(Path.DirectorySeparatorChar).Any(part => part.StartsWith('.') || part is "node_modules" or "artifacts");
+
     // Dropped folders come first: their addresses begin with a name no folder has.
     private IEnumerable<(string Prefix, string Root)> Roots()
     {
         for (int number = 0; DropAt(number) is { } drop; number++) yield return ($"dropped:{number}/", drop);
         yield return ("", Folder);
-    }
-}
-
-public enum DocumentOf { Kit, Spring }
-
-/// <summary>One document of a folder as the index lists it.</summary>
-public sealed record Document(DocumentOf Kind, string Address, string Name, IReadOnlyList<Fault> Faults)
-{
-    /// <summary>What the kit answers, strut by strut.</summary>
-    public IReadOnlyList<string> Sentences { get; private init; } = [];
-
-    /// <summary>Null where the file is neither a kit nor an air spring.</summary>
-    public static Document? Of(string address, string file)
-    {
-        string name = Path.GetFileNameWithoutExtension(file);
-        if (Heads(file, "kit/")) return Read(DocumentOf.Kit, address, name, () => Kit(KitReader.Read(file)));
-        if (Heads(file, "air-spring/")) return Read(DocumentOf.Spring, address, name, () => Spring(AirSpringReader.Read(file)));
-        return null;
-    }
-
-    private static (string, IReadOnlyList<string>) Kit(Kit kit) => (kit.Name,
-    [
-        .. StrutCases.Of(kit, new StudyConditions(), InstalledHeightStudy.Needs).Select(strut =>
-            $"{BoardWords.Sentence(Names.Of(strut.End))}: {new HeightWords(InstalledHeightStudy.Answer(strut), DisplayUnits.Written(kit.WrittenUnits)).Answer()}"),
-    ]);
-
-    private static (string, IReadOnlyList<string>) Spring(AirSpringPart spring) => (spring.Name,
-        [$"{BoardWords.Sentence(spring.Shape)}, {Metric(Dimension.Length, spring.LeastHeight_m)} to {Metric(Dimension.Length, spring.GreatestHeight_m)} high, up to {Metric(Dimension.GaugePressure, spring.MaxGaugePressure_Pa)} gauge."]);
-
-    private static string Metric(Dimension dimension, double si) => DisplayUnits.Metric.Text(dimension, si);
-
-    private static Document Read(DocumentOf kind, string address, string name, Func<(string Name, IReadOnlyList<string> Sentences)> read)
-    {
-        try
-        {
-            (string title, IReadOnlyList<string> sentences) = read();
-            return new Document(kind, address, title, []) { Sentences = sentences };
-        }
-        catch (FaultsException faulty)
-        {
-            return new Document(kind, address, name, faulty.Faults);
-        }
-    }
-
-    // The header is the document's first key, so its first lines tell; a broken document still says what it wants to be.
-    private static bool Heads(string file, string kind)
-    {
-        try
-        {
-            using StreamReader reader = File.OpenText(file);
-            Span<char> head = stackalloc char[2000];
-            head = head[..reader.Read(head)];
-            int at = head.IndexOf("\"bellowsmith\"", StringComparison.Ordinal);
-            return at >= 0 && head[(at + "\"bellowsmith\"".Length)..].TrimStart(" :\"\t\r\n").StartsWith(kind, StringComparison.Ordinal);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            return false;
-        }
     }
 }

@@ -37,7 +37,7 @@ class Board {
     });
     on(this.root, "change", event => {
       const { slide, type, choose } = event.target.dataset;
-      if (slide) this.release();
+      if (slide) this.releaseSoon();
       if (type) this.ask("Type", type, event.target.value);
       if (choose) this.choose(choose, event.target.value);
     });
@@ -99,8 +99,7 @@ class Board {
     const to = event.key === "Home" ? slider.least : event.key === "End" ? slider.greatest : slider.value + sign * up * step;
     slider.value = Math.min(slider.greatest, Math.max(slider.least, to));
     this.slide(field, slider.value);
-    clearTimeout(this.settle);
-    this.settle = setTimeout(() => this.release(), 400);
+    this.releaseSoon();
   }
 
   grab(event) {
@@ -157,18 +156,29 @@ class Board {
 
   slide(field, shown) {
     this.hintSeen();
+    if (this.settling && this.slid !== field) this.release();
+    this.slid = field;
     const last = this.waiting.at(-1);
     if (last?.[0] === "Slide" && last[1] === field) last[2] = shown;
     else this.waiting.push(["Slide", field, shown]);
     this.send();
   }
 
+  // Key presses that follow each other are one step to undo.
+  releaseSoon() {
+    clearTimeout(this.settling);
+    this.settling = setTimeout(() => this.release(), 400);
+  }
+
   release() {
-    clearTimeout(this.settle);
-    this.ask("Release");
+    clearTimeout(this.settling);
+    this.settling = undefined;
+    this.waiting.push(["Release"]);
+    this.send();
   }
 
   ask(...call) {
+    if (this.settling) this.release();
     this.waiting.push(call);
     this.send();
   }
@@ -218,12 +228,14 @@ class Board {
 
   setHands(frame) {
     this.sliders = frame.sliders;
+    // A hand that is ahead of this frame goes on from where it is.
+    for (const [call, field, shown] of this.waiting) if (call === "Slide" && this.sliders[field]) this.sliders[field].value = shown;
     this.handles = frame.handles;
     for (const [field, slider] of Object.entries(frame.sliders)) {
       const slide = this.root.querySelector(`[data-slide="${field}"]`);
       if (slide) {
         Object.assign(slide, { min: slider.least, max: slider.greatest, step: slider.fine });
-        if (!this.waiting.some(call => call[1] === field)) slide.value = slider.value;
+        slide.value = slider.value;
         slide.setAttribute("aria-valuetext", slider.text);
       }
       const handle = this.root.querySelector(`[data-handle="${field}"]`);
@@ -233,6 +245,10 @@ class Board {
         for (const [name, value] of Object.entries({ valuenow: slider.value, valuemin: slider.least, valuemax: slider.greatest, valuetext: slider.text }))
           handle.setAttribute(`aria-${name}`, value);
       }
+    }
+    for (const [field, choice] of Object.entries(frame.choices)) {
+      const select = this.root.querySelector(`select[data-choose="${field}"]`);
+      if (select) select.value = choice;
     }
     for (const value of this.root.querySelectorAll("[data-type]")) {
       const refused = frame.say[`${value.dataset.type}.refused`];

@@ -44,6 +44,9 @@ public static class Derivations
                 "strutLength − upperStack − h − lowerStack; turns = (exposed − exposedAtStop) / pitch",
                 $"strutLength {units.Text(Dimension.Length, strut.Design.StrutLengthAtDrive_m)}, stacks {units.Text(Dimension.Length, strut.Design.UpperStack_m)} and {units.Text(Dimension.Length, strut.Design.LowerStack_m)}, pitch {units.Text(Dimension.Length, strut.Design.Thread!.Pitch_m)}",
                 "lengths between outer faces, car height held"));
+        if (s.Thread is not null && double.IsFinite(s.Sensitivities.RateByThread_N_per_m))
+            all.Add(new("1 mm more thread", $"{units.Change(Dimension.Rate, s.Sensitivities.RateByThread_N_per_m)}, {units.Change(Dimension.GaugePressure, s.Sensitivities.GaugePressureByThread_Pa)}",
+                "the same laws at h − 1 mm, less those at h", $"h {units.Text(Dimension.Length, s.Height_m)}, load and car height held", "difference of two answers"));
         return all;
     }
 

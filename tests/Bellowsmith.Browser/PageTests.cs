@@ -20,8 +20,7 @@ public sealed class PageTests(Served served)
         {
             IPage page = address.Length > 0 ? await served.Board(scheme: scheme, kit: address) : await served.NewPage(scheme: scheme);
             if (address.Length == 0) await page.GotoAsync("");
-            // Blazor takes the title away and gives it back when it comes alive.
-            await page.WaitForFunctionAsync("document.title !== ''");
+            await Assertions.Expect(page).Not.ToHaveTitleAsync(""); // Blazor takes it away and gives it back when it comes alive
             if (open.Length > 0) await page.Locator($"[data-question={open}] > summary").ClickAsync();
             foreach (ILocator more in await page.Locator("details.more:visible > summary").AllAsync()) await more.ClickAsync();
             AxeResult result = await page.RunAxe();

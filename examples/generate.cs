@@ -11,8 +11,8 @@
 // All data are invented: no workshop, car, part or reading exists. A bellows is its cords and a wall that gives: the mould's
 // crossed cords make area A(h) and volume V0(h) with V0' = A, and the stretch c(h), a polynomial of height, adds to it:
 // V = V0(h) + c(h)·p. A wall without loss then has ∂F/∂p = ∂V/∂h, hence F = p·A(h) + ½·p²·c'(h): no spring here contradicts
-// virtual work, and none holds more than its diameter allows. On top come friction of the wall, the zero and gain of each
-// sweep, the reading's own noise, the instrument's rounding, and one force with two digits swapped.
+// virtual work. Low, the wall hangs past its plates, and what it holds there is counted. On top come friction of the wall,
+// the zero and gain of each sweep, the reading's own noise, the instrument's rounding, and one force with two digits swapped.
 
 using System.Globalization;
 using Bellowsmith.Physics;

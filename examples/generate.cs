@@ -1,29 +1,33 @@
 #!/usr/bin/env dotnet
 #:property PublishAot=false
 #:property RestorePackagesWithLockFile=false
+#:project ../src/Bellowsmith.Physics/Bellowsmith.Physics.csproj
 
 // Writes every CSV file of the invented workshop in examples/fenwright; the documents beside them are written by hand.
 //
 //     dotnet run examples/generate.cs             writes the files, byte for byte the same on every run
 //     dotnet run examples/generate.cs -- truth    prints what the invented springs really are; tests hold the fit to it
 //
-// All data are invented: no workshop, car, part or reading exists. A bellows is a law, not a shape: area A(h) and stretch
-// c(h), polynomials of height, give V = V0(h) + c(h)·p with V0' = A. A wall without loss then has ∂F/∂p = ∂V/∂h, hence
-// F = p·A(h) + ½·p²·c'(h): no spring here contradicts virtual work. On top come friction of the wall, the zero and gain of
-// each sweep, the reading's own noise, the instrument's rounding, and one force with two digits swapped.
+// All data are invented: no workshop, car, part or reading exists. A bellows is its cords and a wall that gives: the mould's
+// crossed cords make area A(h) and volume V0(h) with V0' = A, and the stretch c(h), a polynomial of height, adds to it:
+// V = V0(h) + c(h)·p. A wall without loss then has ∂F/∂p = ∂V/∂h, hence F = p·A(h) + ½·p²·c'(h): no spring here contradicts
+// virtual work. Low, the wall hangs past its plates, and what it holds there is counted. On top come friction of the wall,
+// the zero and gain of each sweep, the reading's own noise, the instrument's rounding, and one force with two digits swapped.
 
 using System.Globalization;
+using Bellowsmith.Physics;
 
 const double Inch_m = 0.0254, PoundForce_N = 4.4482216152605, Psi_Pa = PoundForce_N / (Inch_m * Inch_m);
 
-var single152 = new Bellows(0.080, [103e-4, -20e-4, -9e-4, -2e-4], 1330e-6, [12e-11, 7e-11, 1e-11]);
-var single140 = new Bellows(0.075, [86e-4, -17e-4, -8e-4, -2e-4], 1010e-6, [2e-11, 0.4e-11]);
-var double146 = new Bellows(0.095, [103e-4, -14e-4, -6e-4, -1.5e-4], 1210e-6, [15e-11, 8e-11, 1e-11]);
+// The cords are those of fenwright/moulds.
+var single152 = new Bellows(Cords(1, bead_mm: 40, angle_deg: 25, length_mm: 200), 0.075, [7e-11, 4e-11, 0.5e-11]);
+var single140 = new Bellows(Cords(1, bead_mm: 37, angle_deg: 27, length_mm: 175), 0.068, [2e-11, 0.4e-11]);
+var double146 = new Bellows(Cords(2, bead_mm: 40, angle_deg: 26, length_mm: 125, plate_mm: 50), 0.090, [8e-11, 4e-11, 0.5e-11]);
 
 if (args is ["truth"])
 {
     Truth.Print("single-152", single152, [55, 75, 95]);
-    Truth.Print("single-140", single140, [55, 75, 95]);
+    Truth.Print("single-140", single140, [50, 68, 86]);
     Truth.Print("double-146", double146, [70, 90, 115]);
     return;
 }
@@ -32,19 +36,19 @@ var folder = Path.Combine((string)AppContext.GetData("EntryPointFileDirectoryPat
 
 // A frame that exports decimal commas, one that exports tabs, one in inches.
 Write("springs/single-152.csv", new LoadFrame(single152, 152)
-    .Regulated([2e5, 3e5, 4e5, 5e5], Heights(38, 122, 6), repeats: 2)
+    .Regulated([2e5, 3e5, 4e5, 5e5], Heights(36, 114, 6), repeats: 2)
     .Sealed(76e-3, [3e5], [2.5e5, 3e5, 3.5e5])
     .SmallStrokes((70e-3, 3.2e5), (76e-3, 3.2e5), (94e-3, 3.6e5))
-    .SwapDigits(65)
+    .SwapDigits(62)
     .Export(';', ',', new("mm", 1e-3, 2), new("bar", 1e5, 3), new("N", 1, 0), new("L", 1e-3, 3)));
 Write("springs/single-140.csv", new LoadFrame(single140, 140)
-    .Regulated([2e5, 3.2e5, 4.4e5], Heights(37, 115, 6), repeats: 3)
-    .Sealed(75e-3, [3.4e5], [3e5, 3.4e5, 3.8e5])
-    .SmallStrokes((70e-3, 3.3e5), (85e-3, 3.5e5))
+    .Regulated([2e5, 3.2e5, 4.4e5], Heights(37, 97, 5), repeats: 3)
+    .Sealed(67e-3, [3.4e5], [3e5, 3.4e5, 3.8e5])
+    .SmallStrokes((60e-3, 3.3e5), (75e-3, 3.5e5))
     .Export('\t', '.', new("mm", 1e-3, 2), new("kPa", 1e3, 1), new("N", 1, 0), new("cm3", 1e-6, 0)));
 Write("springs/double-146.csv", new LoadFrame(double146, 146)
-    .Regulated([30 * Psi_Pa, 45 * Psi_Pa, 60 * Psi_Pa, 75 * Psi_Pa], Heights(52.07, 140.97, 6.35), repeats: 2)
-    .Sealed(91.44e-3, [45 * Psi_Pa], [40 * Psi_Pa, 45 * Psi_Pa, 50 * Psi_Pa])
+    .Regulated([30 * Psi_Pa, 45 * Psi_Pa, 60 * Psi_Pa, 75 * Psi_Pa], Heights(50.8, 127, 6.35), repeats: 2)
+    .Sealed(91.44e-3, [40 * Psi_Pa], [35 * Psi_Pa, 40 * Psi_Pa, 45 * Psi_Pa])
     .SmallStrokes((86.36e-3, 42 * Psi_Pa), (101.6e-3, 45 * Psi_Pa))
     .Export(',', '.', new("in", Inch_m, 3), new("psi", Psi_Pa, 2), new("lbf", PoundForce_N, 1), new("in3", Inch_m * Inch_m * Inch_m, 1)));
 
@@ -52,6 +56,9 @@ Write("cars/front-ratio.csv", ["wheel travel [mm],strut travel [mm]",
     .. Heights(-60, 60, 10).Select(z => Invariant($"{z * 1e3:0},{Rounded((0.93 * z + 0.2 * z * z) * 1e3, 1)}"))]);
 Write("dampers/stop-22.csv", Stop(22, 11, 260));
 Write("dampers/stop-26.csv", Stop(26, 13, 210));
+
+static CordBellows Cords(int convolutions, double bead_mm, double angle_deg, double length_mm, double? plate_mm = null) =>
+    new(convolutions, bead_mm * 1e-3, angle_deg * Math.PI / 180, length_mm * 1e-3, plateRadius_m: plate_mm * 1e-3);
 
 static double[] Heights(double least_mm, double greatest_mm, double step_mm) =>
     [.. Enumerable.Range(0, (int)((greatest_mm - least_mm) / step_mm + 1.5)).Select(k => (least_mm + k * step_mm) * 1e-3)];
@@ -77,30 +84,35 @@ static string Invariant(FormattableString text) => text.ToString(CultureInfo.Inv
 static string Rounded(double value, int places) =>
     (Math.Round(value, places) + 0.0).ToString("F" + places, CultureInfo.InvariantCulture);
 
-/// <summary>What a spring really is. Polynomials of x = (h − middle)/40 mm; SI; gauge pressures.</summary>
-internal sealed record Bellows(double Middle_m, double[] Area_m2, double MiddleVolume_m3, double[] Stretch_m3_per_Pa)
+/// <summary>
+/// What a spring really is: its cords, and how its wall gives, a polynomial of x = (h − middle)/40 mm; SI; gauge pressures.
+/// Heights are between the outer faces of two end plates of 6 mm, which hold no air.
+/// </summary>
+internal sealed record Bellows(CordBellows Cords, double Middle_m, double[] Stretch_m3_per_Pa)
 {
-    private const double Ambient_Pa = 101_325, Reach_m = 0.040;
+    private const double Ambient_Pa = 101_325, Reach_m = 0.040, Plates_m = 0.012;
 
     public double Force_N(double height_m, double gaugePressure_Pa) =>
-        gaugePressure_Pa * Sum(Area_m2, Place(height_m)) + gaugePressure_Pa * gaugePressure_Pa * Slope(Stretch_m3_per_Pa, Place(height_m)) / Reach_m / 2;
+        gaugePressure_Pa * Shape(height_m).EffectiveArea_m2
+        + gaugePressure_Pa * gaugePressure_Pa * Slope(Stretch_m3_per_Pa, Place(height_m)) / Reach_m / 2;
 
     public double Volume_m3(double height_m, double gaugePressure_Pa) =>
-        MiddleVolume_m3 + Reach_m * Integral(Area_m2, Place(height_m)) + Sum(Stretch_m3_per_Pa, Place(height_m)) * gaugePressure_Pa;
+        Shape(height_m).Volume_m3 + Sum(Stretch_m3_per_Pa, Place(height_m)) * gaugePressure_Pa;
 
     /// <summary>Gauge pressure when the air shut in at one state is brought to another height: pabs·Vⁿ is kept.</summary>
     public double Sealed_Pa(double height_m, double fromHeight_m, double fromGaugePressure_Pa, double exponent)
     {
-        double kept = Content(fromHeight_m, fromGaugePressure_Pa), low = 0, high = 30e5;
+        double kept = Content(Volume_m3(fromHeight_m, fromGaugePressure_Pa), fromGaugePressure_Pa), low = 0, high = 30e5;
+        double slack = Volume_m3(height_m, 0), stretch = Sum(Stretch_m3_per_Pa, Place(height_m));
         for (int step = 0; step < 60; step++)
         {
             double middle = (low + high) / 2;
-            (low, high) = Content(height_m, middle) < kept ? (middle, high) : (low, middle);
+            (low, high) = Content(slack + stretch * middle, middle) < kept ? (middle, high) : (low, middle);
         }
 
         return low;
 
-        double Content(double height, double gauge) => Math.Log(gauge + Ambient_Pa) + exponent * Math.Log(Volume_m3(height, gauge));
+        double Content(double volume, double gauge) => Math.Log(gauge + Ambient_Pa) + exponent * Math.Log(volume);
     }
 
     /// <summary>−dF/dh with the air shut in, from the law itself.</summary>
@@ -112,11 +124,11 @@ internal sealed record Bellows(double Middle_m, double[] Area_m2, double MiddleV
         double At(double height) => Force_N(height, Sealed_Pa(height, height_m, gaugePressure_Pa, exponent));
     }
 
+    private CordShape Shape(double height_m) => Cords.At(height_m - Plates_m)!.Value;
+
     private double Place(double height_m) => (height_m - Middle_m) / Reach_m;
 
     private static double Sum(double[] c, double x) => c.Reverse().Aggregate(0.0, (sum, next) => sum * x + next);
-
-    private static double Integral(double[] c, double x) => x * Sum([.. c.Select((next, k) => next / (k + 1))], x);
 
     private static double Slope(double[] c, double x) => Sum([.. c.Skip(1).Select((next, k) => next * (k + 1))], x);
 }

@@ -24,7 +24,7 @@ public sealed class StrutDrawing
     public StrutDrawing(StrutCase strut, string kit, DisplayUnits units, double textHeight_mm = 9)
     {
         (_strut, _kit, _units, _text) = (strut, kit, units, textHeight_mm);
-        _wall = new BellowsWall(strut, 2 * StrutLayout.Plate_mm);
+        _wall = new BellowsWall(strut, 2 * StrutLayout.PlateOf_mm(strut));
         _widest = Math.Max(_wall.OuterDiameter_mm(strut.LeastHeight_m * 1000), (strut.Part.MaxDiameter_m ?? 0) * 1000) / 2;
     }
 
@@ -70,7 +70,7 @@ public sealed class StrutDrawing
         if (at.DamperLength_m is { } damper)
             lines.Upright("damperLength", damper, "damper", new(-at.Body, at.DamperBottom), new(-at.Rod, at.Mount), -outer, SectionRole.Dimension);
         double diameter = _wall.OuterDiameter_mm(at.Height_mm);
-        double crown = (at.UpperPlate + at.LowerPlate) / 2 + (_wall.Convolutions - 1) * (at.Height_mm - 2 * StrutLayout.Plate_mm) / _wall.Convolutions / 2;
+        double crown = (at.UpperPlate + at.LowerPlate) / 2 + (_wall.Convolutions - 1) * (at.Height_mm - 2 * at.Plate_mm) / _wall.Convolutions / 2;
         lines.Across("outerDiameter", diameter / 1000, diameter / 2, crown, at.UpperPlate + 1.5 * _text, "≈ Ø ");
         return outer + lines.HalfWidth("damper");
     }

@@ -10,13 +10,13 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 internal sealed class StrutLayout
 {
-    public const double Plate_mm = 6;
-    private const double UsualStack_mm = 40, UsualBody_mm = 180, UsualEngagement_mm = 30, UnderBody_mm = 30, UsualDiameter_mm = 50;
+    private const double UsualPlate_mm = 6, UsualStack_mm = 40, UsualBody_mm = 180, UsualEngagement_mm = 30, UnderBody_mm = 30, UsualDiameter_mm = 50;
 
     public StrutLayout(StrutCase strut, double height_m)
     {
         StrutDesign design = strut.Design;
         Height_mm = height_m * 1000;
+        Plate_mm = PlateOf_mm(strut);
         double upper = design.UpperStack_m * 1000 ?? UsualStack_mm;
         double length = double.IsNaN(strut.DamperLength_m(height_m)) || strut.Damper is null
             ? upper + Height_mm + UsualBody_mm
@@ -40,6 +40,10 @@ internal sealed class StrutLayout
     }
 
     public double Height_mm { get; }
+
+    /// <summary>Thickness of each end plate.</summary>
+    public double Plate_mm { get; }
+
     public double? StrutLength_m { get; }
 
     /// <summary>Exposed thread; null where the kit does not say enough.</summary>
@@ -72,6 +76,9 @@ internal sealed class StrutLayout
     public double? StopGap_m { get; private set; }
 
     public double? DamperLength_m { get; private set; }
+
+    /// <summary>As the spring's mould says, else usual.</summary>
+    public static double PlateOf_mm(StrutCase strut) => strut.Part.Mould?.PlateThickness_m * 1000 ?? UsualPlate_mm;
 
     private void Settle(StrutCase strut, double height_m)
     {

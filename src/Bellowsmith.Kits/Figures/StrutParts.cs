@@ -6,7 +6,9 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
     /// <summary>How far the lock ring stands out from the body.</summary>
     public const double LockRing = 9;
 
-    private const double Plate = StrutLayout.Plate_mm, Sheet = 4, Collar = 8;
+    private const double Sheet = 4, Collar = 8;
+
+    private double Plate => at.Plate_mm;
 
     public void Draw(bool threaded, bool damped)
     {

@@ -17,5 +17,6 @@ internal static class MouldFields
             Need("cordAngleAtBead", new QuantityShape(Dimension.Angle, "0 deg", "89 deg", "38 deg"), "From the meridian."),
             Need("cordLength", Length("1 mm", "2000 mm", "96 mm"), "Of one cord over one convolution, end to end."),
             May("wallThickness", Length("0 mm", "50 mm", "3.2 mm"), "0 mm where not given."),
-            May("plateRadius", Length("1 mm", "500 mm", "60 mm"), "Of flat end plates the wall may lie on; the bead's where not given.")));
+            May("plateRadius", Length("1 mm", "500 mm", "60 mm"), "Of flat end plates the wall may lie on; the bead's where not given."),
+            May("plateThickness", Length("0 mm", "50 mm", "6 mm"), "Of each end plate, outside the beads; spring heights count both. 0 mm where not given.")));
 }

@@ -19,6 +19,7 @@ public static class MouldReader
             mould.Member("plateRadius")!.Report("a radius of at least beadRadius", "Check both radii.");
         return new Mould(
             mould.Text("name"), (int)(mould.Optional("convolutions") ?? 0), bead, angle, mould.Needed("cordLength"),
-            mould.Optional("girdleRadius"), mould.Optional("wallThickness") ?? 0, mould.Optional("plateRadius"));
+            mould.Optional("girdleRadius"), mould.Optional("wallThickness") ?? 0, mould.Optional("plateRadius"),
+            mould.Optional("plateThickness"));
     }
 }

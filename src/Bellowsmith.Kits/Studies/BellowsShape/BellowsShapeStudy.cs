@@ -25,11 +25,11 @@ public static class BellowsShapeStudy
 {
     /// <param name="mould">The bellows' mould and cords.</param>
     /// <param name="height_m">Bead to bead.</param>
-    /// <param name="measured">A spring made in this mould, whose load-frame data win; heights of both between the same faces.</param>
+    /// <param name="measured">A spring made in this mould, whose load-frame data win; its heights also count the mould's two plates.</param>
     public static BellowsShapeResult Answer(Mould mould, double height_m, AirSpringFit? measured = null)
     {
         MouldCalibration? calibration = measured is null ? null
-            : MouldCalibration.Of(mould.Bellows(), measured.Spring, MiddleGaugePressure_Pa(measured));
+            : MouldCalibration.Of(mould.Bellows(), measured.Spring, MiddleGaugePressure_Pa(measured), 2 * mould.PlateThickness_m ?? 0);
         CordBellows bellows = calibration?.After ?? mould.Bellows();
         return new BellowsShapeResult
         {

@@ -1,17 +1,16 @@
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
-using Bellowsmith.Kits.Studies;
 
 namespace Bellowsmith.Tests.Kits.Figures;
 
 public class StrutDrawingTests
 {
-    // The kit says: strut 478, stacks 47 and 324, damper 245 longer than the spring, shortest 274, stop 22.
+    // The kit says: strut 478, stacks 47 and 324, damper 247 longer than the spring, shortest 274, stop 22.
     [Theory]
-    [InlineData(52, 55, 297, 1)]
-    [InlineData(75, 32, 320, 24)]
-    [InlineData(104, 3, 349, 53)]
+    [InlineData(52, 55, 299, 3)]
+    [InlineData(75, 32, 322, 26)]
+    [InlineData(104, 3, 351, 55)]
     public void At_ThreeHeights_MeasuresWhatTheKitMakesOfThem(double height_mm, double exposed_mm, double damper_mm, double gap_mm)
     {
         StrutSection section = Drawing(AxleEnd.Front).At(height_mm / 1000);
@@ -51,17 +50,23 @@ public class StrutDrawingTests
     [Fact]
     public void At_LeastHeightWithoutMould_IsAsWideAsThePartSays()
     {
-        // Taped at 158 mm, measured at its lowest.
-        StrutCase strut = ExampleStruts.At(AxleEnd.Front);
-        StrutDrawing drawing = new(strut with { Part = strut.Part with { Mould = null } }, "Ostrane street", DisplayUnits.Metric);
-        StrutSection section = drawing.At(0.037);
-        Assert.Equal(158, Measured(section, "outerDiameter"), 3);
+        // Taped at 168 mm, its least height 35 mm.
+        StrutSection section = Drawing(_ => null).At(0.035);
+        Assert.Equal(168, Measured(section, "outerDiameter"), 3);
+    }
+
+    [Fact]
+    public void At_MouldWithThinnerPlates_DrawsThemSo()
+    {
+        StrutSection section = Drawing(mould => mould! with { PlateThickness_m = 0.004 }).At(0.075);
+        Assert.Equal(4, Points(section, "lowerPlate").Max(p => p.Y) - Points(section, "lowerPlate").Min(p => p.Y), 6);
+        Assert.Equal(4, Points(section, "upperPlate").Max(p => p.Y) - Points(section, "upperPlate").Min(p => p.Y), 6);
     }
 
     [Fact]
     public void At_StopTouched_SqueezesItOntoTheHead()
     {
-        StrutSection section = Drawing(AxleEnd.Front).At(0.045);
+        StrutSection section = Drawing(AxleEnd.Front).At(0.043);
         SectionDimension gap = section.Dimensions.Single(d => d.Id == "stopGap");
         Assert.Equal(-0.006, gap.Value_m, 9);
         Assert.Equal("−6.0", gap.Text);
@@ -139,6 +144,12 @@ public class StrutDrawingTests
     }
 
     private static StrutDrawing Drawing(AxleEnd end, double text = 9) => new(ExampleStruts.At(end), "Ostrane street", DisplayUnits.Metric, text);
+
+    private static StrutDrawing Drawing(Func<Mould?, Mould?> mould)
+    {
+        Bellowsmith.Kits.Studies.StrutCase strut = ExampleStruts.At(AxleEnd.Front);
+        return new StrutDrawing(strut with { Part = strut.Part with { Mould = mould(strut.Part.Mould) } }, "kit", DisplayUnits.Metric);
+    }
 
     private static double Measured(StrutSection section, string id)
     {

@@ -21,7 +21,7 @@ public sealed class MouldReaderTests : IDisposable
     [Fact]
     public void Read_SoundMould_GivesEveryFieldInSi()
     {
-        Mould mould = Read(Sound.Replace("\"3,2 mm\"", "\"3,2 mm\", \"plateRadius\": \"50 mm\"", StringComparison.Ordinal));
+        Mould mould = Read(Sound.Replace("\"3,2 mm\"", "\"3,2 mm\", \"plateRadius\": \"50 mm\", \"plateThickness\": \"6 mm\"", StringComparison.Ordinal));
 
         Assert.Equal(("Sample mould", 2), (mould.Name, mould.Convolutions));
         Assert.Equal(0.044, mould.BeadRadius_m, 1e-15);
@@ -30,6 +30,7 @@ public sealed class MouldReaderTests : IDisposable
         Assert.Equal(0.096, mould.CordLength_m, 1e-15);
         Assert.Equal(0.0032, mould.WallThickness_m, 1e-15);
         Assert.Equal(0.050, mould.PlateRadius_m!.Value, 1e-15);
+        Assert.Equal(0.006, mould.PlateThickness_m!.Value, 1e-15);
     }
 
     [Fact]
@@ -37,7 +38,7 @@ public sealed class MouldReaderTests : IDisposable
     {
         Mould mould = Read(Sound.Replace("\"girdleRadius\": \"47 mm\",", "", StringComparison.Ordinal).Replace(", \"wallThickness\": \"3,2 mm\"", "", StringComparison.Ordinal));
 
-        Assert.Equal((null, 0, null), (mould.GirdleRadius_m, mould.WallThickness_m, mould.PlateRadius_m));
+        Assert.Equal((null, 0, null, null), (mould.GirdleRadius_m, mould.WallThickness_m, mould.PlateRadius_m, mould.PlateThickness_m));
         Assert.Equal(0.044, mould.Bellows().GirdleRadius_m, 1e-15);
         Assert.Equal(0.044, mould.Bellows().PlateRadius_m, 1e-15);
     }

@@ -131,7 +131,8 @@ public sealed class PageTests(Served served)
         IPage page = await served.NewPage();
         await page.GotoAsync("");
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
-        string spring = await File.ReadAllTextAsync(Path.Combine(served.Folder, "fenwright/springs/single-140.json"));
+        string spring = (await File.ReadAllTextAsync(Path.Combine(served.Folder, "fenwright/springs/single-140.json")))
+            .Replace("\"mould\": \"../moulds/single-140.json\",", "", StringComparison.Ordinal); // not dropped with it
         string[] rows = await File.ReadAllLinesAsync(Path.Combine(served.Folder, "fenwright/springs/single-140.csv"));
         int row = Array.FindIndex(rows, r => r.Contains("regulated", StringComparison.Ordinal));
         rows[row] = rows[row].Replace("regulated", "regulatet", StringComparison.Ordinal);

@@ -22,8 +22,20 @@ public sealed record AirSpringPart(
     double? MaxDiameter_m,
     SpringData Data,
     string DataFile,
-    double TestAmbient_Pa = 101_325,
-    Mould? Mould = null) : SpringPart;
+    double TestAmbient_Pa = StandardAtmosphere.SeaLevel_Pa,
+    Mould? Mould = null) : SpringPart
+{
+    /// <summary>What its data lack to carry a curve; null where they can.</summary>
+    public Fault? Lack() => AirSpringFit.Lacks(Data) is { } lacking
+        ? new Fault(DataFile, "rows", "too little", lacking, "Measure it and add the rows.")
+        : null;
+
+    /// <summary>The curve of its data, at the ambient and with the exponent the document gives.</summary>
+    /// <exception cref="FaultsException">The data cannot carry one.</exception>
+    public AirSpringFit Fit() => Lack() is { } lack
+        ? throw new FaultsException([lack])
+        : AirSpringFit.Of(Data, TestAmbient_Pa, Exponent);
+}
 
 /// <summary>A damper on the shelf, or a linear damper of a given coefficient.</summary>
 public abstract record DamperPart;

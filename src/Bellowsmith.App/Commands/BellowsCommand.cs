@@ -32,7 +32,7 @@ internal static class BellowsCommand
             Quantity height = parsed.GetValue(at)!.Value;
             BellowsShapeResult result = BellowsShapeStudy.Answer(
                 MouldReader.Read(parsed.GetRequiredValue(mould)), height.Si,
-                parsed.GetValue(spring) is { } measured ? Study.Fit(AirSpringReader.Read(measured)) : null);
+                parsed.GetValue(spring) is { } measured ? AirSpringReader.Read(measured).Fit() : null);
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(BellowsAnswer.Of(result)));
             else BellowsView.Show(Screen.Output(), result, options.Units(parsed, new Dictionary<Dimension, string> { [height.Dimension] = height.Unit.Name }));
             return result.Shape is null ? Study.NoSolution : Study.Answered;

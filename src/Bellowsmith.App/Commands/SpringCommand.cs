@@ -34,7 +34,7 @@ internal static class SpringCommand
             AirSpringPart part = AirSpringReader.Read(parsed.GetRequiredValue(spring));
             (Quantity height, Quantity force) = (parsed.GetValue(at)!.Value, parsed.GetValue(load)!.Value);
             SpringPointResult result = SpringPointStudy.Answer(
-                part, Study.Fit(part), height.Si, force.Si, options.Ambient_Pa(parsed) ?? StandardAtmosphere.SeaLevel_Pa);
+                part, part.Fit(), height.Si, force.Si, options.Ambient_Pa(parsed) ?? StandardAtmosphere.SeaLevel_Pa);
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(SpringAnswer.Of(result)));
             else SpringView.Show(Screen.Output(), result, options.Units(parsed, Written(height, force)));
             return result.State is null ? Study.NoSolution : Study.Answered;

@@ -1,7 +1,6 @@
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
-using Bellowsmith.Physics;
 
 namespace Bellowsmith.App.Commands;
 
@@ -9,11 +8,6 @@ namespace Bellowsmith.App.Commands;
 internal static class Study
 {
     public const int Answered = 0, Faulty = 2, NoSolution = 3;
-
-    /// <exception cref="FaultsException">The data cannot carry a curve.</exception>
-    public static AirSpringFit Fit(AirSpringPart part) => AirSpringFit.Lacks(part.Data) is { } lacking
-        ? throw new FaultsException([new Fault(part.DataFile, "rows", "too little", lacking, "Measure it and add the rows.")])
-        : AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
 
     public static int Run(bool json, Func<int> answer)
     {

@@ -52,9 +52,6 @@ internal sealed class BellowsWall
     /// <summary>Radius of the rings at plates and girdles, to the middle of the wall.</summary>
     public double RingRadius_mm { get; }
 
-    /// <summary>Share by which the mould misses the measured area, before and after calibration; null without a mould.</summary>
-    public (double Before, double After)? Difference => _cords is null ? null : (_cords.DifferenceBefore, _cords.DifferenceAfter);
-
     public double OuterDiameter_mm(double springHeight_mm) => Cords(springHeight_mm) is { } shape
         ? shape.OuterDiameter_m * 1000
         : 2 * (RingRadius_mm + Bulge_mm(springHeight_mm)) + Thickness_mm;

@@ -1,12 +1,11 @@
 using Bellowsmith.Kits.Tables;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Schemas;
 
 /// <summary>Reads an <c>air-spring/1</c> document.</summary>
 public static class AirSpringReader
 {
-    private const double StandardAmbient_Pa = 101_325;
-
     /// <exception cref="FaultsException">Anything in it or in the files it names cannot be used, or it is a bare rate.</exception>
     public static AirSpringPart Read(string path) => Reading.Run(path, AirSpringFields.Kind, (spring, _) =>
     {
@@ -18,7 +17,7 @@ public static class AirSpringReader
     internal static SpringPart? Build(Place spring)
     {
         if (spring.Optional("rate") is { } rate) return new LinearSpringPart(rate);
-        var ambient_Pa = spring.Optional("ambient") ?? StandardAmbient_Pa;
+        var ambient_Pa = spring.Optional("ambient") ?? StandardAtmosphere.SeaLevel_Pa;
         var data = spring.Table("data", (table, faults) => SpringTable.Read(table, ambient_Pa, faults));
         var mould = spring.Part("mould", MouldFields.Kind) is { } place ? MouldReader.Build(place) : null;
         var range = spring.Member("heightRange");

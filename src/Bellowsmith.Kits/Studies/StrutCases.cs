@@ -30,7 +30,7 @@ public static class StrutCases
             AirSpringPart part = (AirSpringPart)design.Spring;
             var measured = (part.DataFile, part.Exponent, part.TestAmbient_Pa);
             if (!fits.TryGetValue(measured, out AirSpringFit? fit))
-                fits[measured] = fit = AirSpringFit.Of(part.Data, part.TestAmbient_Pa, part.Exponent);
+                fits[measured] = fit = part.Fit();
             StrutCase strut = Case(kit.Car, end, design, part, fit, load, ambient);
             if (need.Usable(strut)) cases.Add(strut);
         }
@@ -99,8 +99,7 @@ public sealed class StrutNeeds(Kit kit, AxleEnd end, StrutDesign design, List<Fa
             return;
         }
 
-        if (AirSpringFit.Lacks(part.Data) is { } lacking)
-            faults.Add(new Fault(part.DataFile, "rows", "too little", lacking, "Measure it and add the rows."));
+        if (part.Lack() is { } lack) faults.Add(lack);
         if (design.Damper is TelescopicDamperPart { GasVolume_m3: not null, GasGaugePressure_Pa: > 0 })
             Need(design.SpringToDamper_m is not null, "springToDamper", "a length",
                 "The gas force depends on the damper's length: say how much longer the damper is than the spring is high.");

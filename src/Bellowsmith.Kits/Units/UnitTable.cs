@@ -9,7 +9,6 @@ namespace Bellowsmith.Kits.Units;
 /// </summary>
 public static class UnitTable
 {
-
     private const double PoundForce_N = 4.4482216152605;
     private const double Inch_m = 0.0254;
 

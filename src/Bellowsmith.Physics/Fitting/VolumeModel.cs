@@ -43,9 +43,6 @@ internal sealed class VolumeModel
     /// <summary>True where sealed sweeps give the constant of the volume.</summary>
     public bool IsAnchored => _anchor is not null;
 
-    /// <summary>Standard deviation of one volume reading about its own sweep, m³.</summary>
-    public double ReadingDeviation_m3 => Math.Sqrt(_fitted?.Variance ?? 0) * Unit_m3;
-
     /// <summary>
     /// The spring with these area curves and the volume that fits them. One sweep may be left out; a constant from sealed sweeps
     /// may be taken so many halves of its 95 % interval higher.

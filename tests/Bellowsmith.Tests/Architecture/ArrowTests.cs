@@ -4,10 +4,11 @@ using System.Xml.Linq;
 using Bellowsmith.Kits;
 using Bellowsmith.Papers;
 using Bellowsmith.Physics;
+using Bellowsmith.Quality;
 
 namespace Bellowsmith.Tests.Architecture;
 
-/// <summary>Physics ← Kits ← Papers ← App: each may use what stands to its left and nothing else of the house.</summary>
+/// <summary>Physics, Quality ← Kits ← Papers ← App: each may use what stands to its left and nothing else of the house.</summary>
 public sealed class ArrowTests
 {
     private static readonly string _source = Path.Combine(Root(new DirectoryInfo(AppContext.BaseDirectory)), "src");
@@ -15,9 +16,10 @@ public sealed class ArrowTests
     public static TheoryData<string, string[]> Arrows => new()
     {
         { "Bellowsmith.Physics", [] },
-        { "Bellowsmith.Kits", ["Bellowsmith.Physics"] },
-        { "Bellowsmith.Papers", ["Bellowsmith.Physics", "Bellowsmith.Kits"] },
-        { "Bellowsmith.App", ["Bellowsmith.Physics", "Bellowsmith.Kits", "Bellowsmith.Papers"] },
+        { "Bellowsmith.Quality", [] },
+        { "Bellowsmith.Kits", ["Bellowsmith.Physics", "Bellowsmith.Quality"] },
+        { "Bellowsmith.Papers", ["Bellowsmith.Physics", "Bellowsmith.Quality", "Bellowsmith.Kits"] },
+        { "Bellowsmith.App", ["Bellowsmith.Physics", "Bellowsmith.Quality", "Bellowsmith.Kits", "Bellowsmith.Papers"] },
     };
 
     [Theory]
@@ -55,8 +57,9 @@ public sealed class ArrowTests
     public static TheoryData<Assembly, string[]> Assemblies => new()
     {
         { typeof(AirSpring).Assembly, [] },
-        { typeof(Kit).Assembly, ["Bellowsmith.Physics"] },
-        { typeof(Sheet).Assembly, ["Bellowsmith.Physics", "Bellowsmith.Kits", "SkiaSharp"] },
+        { typeof(Sample).Assembly, ["MathNet.Numerics"] },
+        { typeof(Kit).Assembly, ["Bellowsmith.Physics", "Bellowsmith.Quality"] },
+        { typeof(Sheet).Assembly, ["Bellowsmith.Physics", "Bellowsmith.Quality", "Bellowsmith.Kits", "SkiaSharp"] },
     };
 
     [Fact] // a law has no clock, no files, no console and no memory of its own

@@ -1,6 +1,7 @@
 using System.Reflection;
 using Bellowsmith.Kits;
 using Bellowsmith.Physics;
+using Bellowsmith.Quality;
 
 namespace Bellowsmith.Tests.Architecture;
 
@@ -14,6 +15,7 @@ public sealed class PressureNameTests
 
     [Theory]
     [InlineData(typeof(AirSpring))]
+    [InlineData(typeof(Sample))]
     [InlineData(typeof(Kit))]
     public void Names_OfThePublicApi_SayWhichPressure(Type anyOf) => Assert.Empty(Names(anyOf.Assembly).Where(name =>
         name.Contains("pressure", StringComparison.OrdinalIgnoreCase)

@@ -20,5 +20,8 @@ public sealed record ColumnRule(string Name, Dimension? Dimension, double Least_
 
     public static ColumnRule Text(string name) => new(name, null, double.NaN, double.NaN, name);
 
+    /// <summary>Whether a bare number may carry any unit in its header, which is then kept as written.</summary>
+    public bool AnyUnit { get; init; }
+
     public bool IsText => double.IsNaN(Least_SI);
 }

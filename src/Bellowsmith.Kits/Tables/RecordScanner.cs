@@ -3,12 +3,18 @@ using System.Text;
 namespace Bellowsmith.Kits.Tables;
 
 /// <summary>Walks a CSV file's bytes record by record. The separator is the one mark that stands in the header.</summary>
-internal sealed class RecordScanner(byte[] bytes, int start, string file, ICollection<Fault> faults)
+internal sealed class RecordScanner(byte[] bytes, int start, string file, ICollection<Fault> faults, int line = 1, char separator = '\0')
 {
     private int _at = start;
-    private int _line = 1;
+    private int _line = line;
 
-    public char Separator { get; private set; }
+    public char Separator { get; private set; } = separator;
+
+    /// <summary>The line the next record is looked for, from 1.</summary>
+    public int Line => _line;
+
+    /// <summary>Where the next record is looked for.</summary>
+    public int At => _at;
 
     /// <summary>The header, which settles the separator; null, with a fault, where there is none or it is ambiguous.</summary>
     public Row? ReadHeader()

@@ -9,7 +9,16 @@ public readonly record struct Cell(string Text, int Start, int Length);
 public sealed record Row(int Line, IReadOnlyList<Cell> Cells);
 
 /// <summary>A column: its header as written, the name in lower case, and the unit from its brackets, if any.</summary>
-public sealed record Column(int Index, string Header, string Name, string? UnitSpelling);
+public sealed record Column(int Index, string Header, string Name, string? UnitSpelling)
+{
+    internal static Column Of(string header, int index)
+    {
+        var bracket = header.EndsWith(']') ? header.IndexOf('[', StringComparison.Ordinal) : -1;
+        var name = bracket < 0 ? header : header[..bracket];
+        var words = name.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries);
+        return new(index, header, string.Join(' ', words).ToLowerInvariant(), bracket < 0 ? null : header[(bracket + 1)..^1].Trim());
+    }
+}
 
 /// <summary>
 /// A CSV file as it stands: a header line, then rows of as many fields. Comma, semicolon or tab between fields; quotes;
@@ -41,11 +50,11 @@ public sealed class Table
         var before = faults.Count;
         var scanner = new RecordScanner(bytes, start, file, faults);
         if (scanner.ReadHeader() is not { } header) return null;
-        var columns = header.Cells.Select(ToColumn).ToList();
+        var columns = header.Cells.Select((cell, index) => Column.Of(cell.Text, index)).ToList();
         var rows = new List<Row>();
         while (scanner.ReadRecord() is { } row)
         {
-            if (row.Cells.Count != columns.Count) faults.Add(WrongCount(file, row, columns.Count, scanner.Separator));
+            if (row.Cells.Count != columns.Count) faults.Add(WrongCount(file, row.Line, row.Cells.Count, columns.Count, scanner.Separator));
             rows.Add(row);
         }
         return faults.Count > before ? null : new(bytes, file, scanner.Separator, columns, rows);
@@ -74,20 +83,12 @@ public sealed class Table
             ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
             : text;
 
-    private static Column ToColumn(Cell cell, int index)
-    {
-        var bracket = cell.Text.EndsWith(']') ? cell.Text.IndexOf('[', StringComparison.Ordinal) : -1;
-        var name = bracket < 0 ? cell.Text : cell.Text[..bracket];
-        var words = name.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries);
-        return new(index, cell.Text, string.Join(' ', words).ToLowerInvariant(), bracket < 0 ? null : cell.Text[(bracket + 1)..^1].Trim());
-    }
-
-    private static Fault WrongCount(string file, Row row, int count, char separator) => new(
+    internal static Fault WrongCount(string file, int line, int found, int wanted, char separator) => new(
         file,
-        $"row {row.Line}",
-        $"{row.Cells.Count} fields",
-        $"{count} fields, as in the header",
-        separator == ',' && row.Cells.Count > count
+        $"row {line}",
+        $"{found} fields",
+        $"{wanted} fields, as in the header",
+        separator == ',' && found > wanted
             ? "Where commas are decimal marks, separate the columns with semicolons."
             : "Give the row as many fields as the header has; leave a field empty where there is no value.");
 }

@@ -13,9 +13,9 @@ namespace Bellowsmith.Quality.Capability;
 /// <param name="Share">Outside over all.</param>
 /// <param name="ShareLow">Least share the count allows.</param>
 /// <param name="ShareHigh">Greatest share the count allows.</param>
-/// <param name="CpkShown">Equivalent index, 95 % one-sided.</param>
+/// <param name="CpkShown">Equivalent index, 95 % one-sided; null where every part is beyond a limit.</param>
 /// <param name="QuantileIndex">Null with fewer than <see cref="QuantileNeeds"/> readings: the outer quantiles would lie beyond all of them.</param>
-public sealed record CountedCapability(int Outside, double Share, double ShareLow, double ShareHigh, double CpkShown, double? QuantileIndex)
+public sealed record CountedCapability(int Outside, double Share, double ShareLow, double ShareHigh, double? CpkShown, double? QuantileIndex)
 {
     /// <summary>Readings from which the 0.135 % quantile lies among them.</summary>
     public const int QuantileNeeds = 740;
@@ -32,7 +32,7 @@ public sealed record CountedCapability(int Outside, double Share, double ShareLo
         return new(
             outside, (double)outside / n,
             outside == 0 ? 0 : Quantiles.BetaOf(miss, outside, n - outside + 1), Greatest(outside, n, miss),
-            -Normal.InvCDF(0, 1, Greatest(outside, n, 2 * miss)) / 3,
+            outside == n ? null : -Normal.InvCDF(0, 1, Greatest(outside, n, 2 * miss)) / 3,
             n < QuantileNeeds ? null : OfQuantiles(sorted, limits));
     }
 

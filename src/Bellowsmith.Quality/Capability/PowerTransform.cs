@@ -38,7 +38,7 @@ public sealed class PowerTransform
 
         double mean = Sample.Mean(logs);
         for (int i = 0; i < logs.Length; i++) logs[i] -= mean;
-        double power = FindMinimum.OfScalarFunctionConstrained(at => -Likelihood(logs, at), Least, Greatest, 1e-9);
+        double power = MostLikely(logs);
         double drop = Likelihood(logs, power) - _drop;
         if (Beyond(Least) > 0 || Beyond(Greatest) > 0) return null;
         return new(power, BracketedRoot.Find(Beyond, Least, power), BracketedRoot.Find(Beyond, power, Greatest), Math.Exp(mean));
@@ -48,6 +48,23 @@ public sealed class PowerTransform
 
     /// <summary>The value on the bent scale; it rises with the reading. <paramref name="value"/> is greater than nothing.</summary>
     public double Apply(double value) => Bend(Math.Log(value / _geometricMean), Power);
+
+    // The best of a coarse row, then the golden section about it.
+    private static double MostLikely(double[] logs)
+    {
+        double best = Least, likelihood = double.NegativeInfinity;
+        for (double at = Least; at <= Greatest; at++)
+            if (Likelihood(logs, at) is var next && next > likelihood) (best, likelihood) = (at, next);
+        double low = best - 1, high = best + 1;
+        while (high - low > 1e-8)
+        {
+            double first = high - (Constants.GoldenRatio - 1) * (high - low), second = low + high - first;
+            if (Likelihood(logs, first) > Likelihood(logs, second)) high = second;
+            else low = first;
+        }
+
+        return (low + high) / 2;
+    }
 
     // Bent readings lie about zero, so one pass keeps its digits.
     private static double Likelihood(double[] logs, double power)

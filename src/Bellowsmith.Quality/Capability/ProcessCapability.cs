@@ -91,18 +91,19 @@ public sealed record ProcessCapability
         _ => null,
     };
 
-    /// <summary>The index shown with 95 % confidence, of whichever is to be believed.</summary>
+    /// <summary>The index shown with 95 % confidence, of whichever is to be believed; null also where only counting is left and every part is beyond a limit.</summary>
     public double? CpkShown => Basis == CapabilityBasis.Counted ? Counted?.CpkShown : Believed?.CpkShown;
 
     /// <summary>Whether the wanted index is shown; null where there is no answer.</summary>
-    public bool? IsShown => CpkShown >= Question.Wanted;
+    public bool? IsShown => Reason is null ? CpkShown >= Question.Wanted : null;
 
     /// <summary>The Cpk these many readings would have had to give for the wanted one to be shown.</summary>
     public double? IndexNeeded { get; private init; }
 
     /// <summary>How many readings would show the wanted index if they gave the believed one again; null where none would.</summary>
     public int? PartsNeeded => Basis == CapabilityBasis.Counted ? CountedCapability.PartsNeeded(Question.Wanted)
-        : Believed is { } b ? NoncentralBound.PartsNeeded(b.Cpk.Value, Question.Wanted, CapabilityQuestion.Confidence) : null;
+        : Believed is { } b && NoncentralBound.PartsNeeded(b.Cpk.Value, Question.Wanted, CapabilityQuestion.Confidence) is { } parts
+            ? Math.Max(parts, FewestReadings) : null;
 
     /// <summary>Of readings in the order they were made.</summary>
     public static ProcessCapability Of(ReadOnlySpan<double> values, CapabilityQuestion question)

@@ -92,6 +92,6 @@ public sealed class CapabilityOfAProcess
         Assert.Equal(outside, counted.Outside);
         Assert.Equal(low, counted.ShareLow, 1e-12);
         Assert.Equal(high, counted.ShareHigh, 1e-12);
-        Assert.Equal(shown, counted.CpkShown, 1e-10);
+        Assert.Equal(shown, counted.CpkShown!.Value, 1e-10);
     }
 }

@@ -16,7 +16,7 @@ public sealed class CapabilityWords(ProcessCapability result, string? unit)
     public string Answer() => result.Reason switch
     {
         NoCapability.TooFew => $"{Parts(result.Count)} {(result.Count == 1 ? "is" : "are")} too few for a verdict: at least {ProcessCapability.FewestReadings} are needed, "
-            + $"because a spread from fewer may be half or three times the true one. To prove Cpk {Wanted} measure {Enough()}.",
+            + $"because the true spread may be half or four times what fewer show. To prove Cpk {Wanted} measure {Enough()}.",
         NoCapability.AllEqual => $"All {Parts(result.Count)} read {Value(result.Mean!.Value)}: without a spread there is no index. "
             + "Either the gauge reads too coarsely or it was not the parts that were measured; take a gauge that reads a tenth of the tolerance or finer.",
         _ => $"{Seen()} {(result.IsShown == true ? "prove" : "prove only")} {Index(result.CpkShown)} with 95 % confidence: "

@@ -2,7 +2,7 @@ namespace Bellowsmith.Quality.LifeTests;
 
 /// <summary>
 /// Whether failures follow their fitted Weibull law: Anderson–Darling's A² with both parameters estimated, stretched by
-/// <c>1 + 0.2/√n</c> and held against its upper points [D'Agostino Stephens 1986, table 4.17], which simulated samples of 10 to 200 lives meet within 3 %. Complete tests only: with survivors
+/// <c>1 + 0.2/√n</c> and held against its upper points [D'Agostino Stephens 1986, table 4.17], which simulated samples of 10 to 200 lives meet within 4 %. Complete tests only: with survivors
 /// those points do not hold.
 /// </summary>
 /// <param name="AndersonDarling">A²(1 + 0.2/√n).</param>

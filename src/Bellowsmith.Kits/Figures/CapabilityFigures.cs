@@ -19,16 +19,17 @@ public sealed class CapabilityFigures(ProcessCapability result, double[] values,
         double[] x = [.. Enumerable.Range(0, CurvePoints).Select(k => mean + deviation * Reach * (2.0 * k / (CurvePoints - 1) - 1))];
         double[] y = [.. x.Select(at => area * Math.Exp(-Math.Pow((at - mean) / deviation, 2) / 2) / (deviation * Math.Sqrt(2 * Math.PI)))];
         SpecificationLimits limits = result.Question.Limits;
-        double[] all = [.. x, .. bars.Edges, limits.Lower ?? mean, limits.Upper ?? mean, limits.Target ?? mean];
+        double aside = deviation / 2;
+        double[] all = [.. x, .. bars.Edges, (limits.Lower ?? mean) - aside, (limits.Upper ?? mean) + aside, limits.Target ?? mean];
         ChartAxis across = ChartAxis.Around("value", unit ?? "", all), up = ChartAxis.Around("parts", "", [0, .. y, .. bars.Heights]);
         return new Chart
         {
             Id = "histogram",
             Title = "Readings between their limits",
-            Summary = new CapabilityWords(result, unit).Answer(),
+            Summary = $"{new CapabilityWords(result, unit).Answer()} {BandInWords()}".TrimEnd(),
             X = across,
             Y = up,
-            Bands = [Tolerance(across, up)],
+            Zones = [.. Tolerance(across, up)],
             Bars = [bars],
             Uprights = [.. Uprights(limits, mean)],
             Curves = [ChartCurve.Solid("", x, y)],
@@ -50,13 +51,18 @@ public sealed class CapabilityFigures(ProcessCapability result, double[] values,
         return new ChartBars("", [.. Enumerable.Range(0, count + 1).Select(k => first + k * width)], heights);
     }
 
+    // Of normal parts only where they are to be believed.
+    private ToleranceInterval Interval => result.Basis == CapabilityBasis.Normal ? result.Tolerance! : result.CountedTolerance!;
+
+    private bool HasBand => Interval.Low is not null || Interval.High is not null;
+
+    private string BandInWords() => !HasBand ? ""
+        : $"Between the ends of the tinted field lie {PlainNumbers.Share(Interval.Coverage)} of all parts with {PlainNumbers.Share(Interval.Confidence)} confidence{(Interval.Factor is null ? "" : ", if they are normal")}.";
+
     // Open to the side that has no limit.
-    private ChartBand Tolerance(ChartAxis across, ChartAxis up)
+    private IEnumerable<ChartBand> Tolerance(ChartAxis across, ChartAxis up)
     {
-        ToleranceInterval interval = result.Basis == CapabilityBasis.Normal ? result.Tolerance! : result.CountedTolerance!;
-        bool none = interval.Low is null && interval.High is null;
-        double[] x = none ? [] : [interval.Low ?? across.Low, interval.High ?? across.High];
-        return new ChartBand(x, [.. x.Select(_ => up.Low)], [.. x.Select(_ => up.High)]);
+        if (HasBand) yield return new([Interval.Low ?? across.Low, Interval.High ?? across.High], [up.Low, up.Low], [up.High, up.High]);
     }
 
     private static IEnumerable<ChartUpright> Uprights(SpecificationLimits limits, double mean)

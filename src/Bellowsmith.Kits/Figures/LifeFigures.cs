@@ -27,7 +27,7 @@ public sealed class LifeFigures(LifeAnalysis result, string? unit)
         {
             Id = "weibull",
             Title = "Weibull plot",
-            Summary = new LifeWords(result, unit).Answer(),
+            Summary = $"{new LifeWords(result, unit).Answer()} Points stand at median ranks; the band is {PlainNumbers.Chosen(result.Question.Confidence * 100)} %.",
             X = across,
             Y = new ChartAxis("failed", "", low, high, 2) { OwnTicks = [.. _shares.Where(s => Height(s) >= low && Height(s) <= high).Select(s => new ChartTick(Height(s), $"{PlainNumbers.Chosen(s * 100)} %"))] },
             Bands = [Band(heights, lives, across)],

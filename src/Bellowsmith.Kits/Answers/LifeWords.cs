@@ -36,7 +36,7 @@ public sealed class LifeWords(LifeAnalysis result, string? unit)
         yield return new(Name, Interval(result.Life!) + Method());
         if (Doubt() is { } doubt) yield return doubt;
         if (result.Question.Shape is null && result.Failures < FewFailures)
-            yield return new("few failures", $"From {result.Failures} failures the fitted shape reads too steep on average and the intervals are somewhat narrow: they hold exactly only for many. A shape known from many parts (--shape) is better evidence.");
+            yield return new("few failures", $"From {result.Failures} failures the fitted shape reads too steep on average and the intervals are narrow: what is called 95 % holds in 90 to 94 of 100 such tests. A shape known from many parts (--shape) is better evidence.");
     }
 
     private int Together => result.Failures + result.Survivors;

@@ -122,6 +122,22 @@ public sealed class ProcessCapabilityTests
         Assert.Equal(one.PartsNeeded, other.PartsNeeded);
     }, iter: 50);
 
+    // A batch of 10 normal parts whose true index is 1.33 is to prove more than that in 5 of 100; 1000 batches put that within 1.4 (two deviations).
+    [Fact]
+    public void CpkShown_OverManyBatches_HoldsItsConfidence()
+    {
+        Random random = new(11);
+        int held = 0;
+        for (int batch = 0; batch < 1000; batch++)
+        {
+            double[] parts = [.. Enumerable.Range(0, 10).Select(_ => MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1))];
+            ProcessCapability result = ProcessCapability.Of(parts, new(new(null, 3.99)));
+            if (result.Indices!.CpkShown <= 1.33) held++;
+        }
+
+        Assert.InRange(held, 936, 964);
+    }
+
     // What a bound says of itself: putting the index it shows back asks for the one that was seen.
     [Fact]
     public void IndexNeeded_ForTheIndexShown_IsTheOneSeen() => Gen.Select(Gen.Double[-1, 4], Gen.Int[2, 300]).Sample((index, count) =>

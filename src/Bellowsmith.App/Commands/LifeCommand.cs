@@ -35,19 +35,20 @@ internal static class LifeCommand
         Option<double?> confidence = NumberOption.Between("--confidence", "Confidence it is shown with.", "share", 0, 1, 0.9);
         Option<double?> lifeRatio = NumberOption.Between("--life-ratio", "Test life over wanted life, with --shape.", "ratio", 0, 1000);
         Option<double?> shape = Shape("Weibull shape known from parts that failed the same way.");
-        Option<int?> failures = NumberOption.Count("--failures", "Failures with which the test is still passed.", 1000, 0);
+        Option<int?> failures = NumberOption.Count("--failures", "Failures with which the test is still passed.", 0, 1000, 0);
+        Option<int?> parts = NumberOption.Count("--parts", "Parts there are: says what they show.", 1, ReliabilityDemonstration.MostParts);
         command.Validators.Add(result =>
         {
             if (result.GetResult(lifeRatio) is null != result.GetResult(shape) is null)
                 result.AddError("--life-ratio and --shape go together: longer life trades for parts only through the shape.");
         });
         Option<bool> json = Json();
-        foreach (Option option in (Option[])[reliability, confidence, failures, lifeRatio, shape, json]) command.Add(option);
+        foreach (Option option in (Option[])[reliability, confidence, failures, parts, lifeRatio, shape, json]) command.Add(option);
         command.SetAction(parsed => Study.Run(parsed.GetValue(json), () =>
         {
             LifeTestPlan plan = LifeTestPlan.Of(
                 parsed.GetValue(reliability)!.Value, parsed.GetValue(confidence)!.Value, parsed.GetValue(failures)!.Value,
-                parsed.GetValue(lifeRatio) ?? 1, parsed.GetValue(shape));
+                parsed.GetValue(lifeRatio) ?? 1, parsed.GetValue(shape), parsed.GetValue(parts));
             if (parsed.GetValue(json)) Console.WriteLine(AnswerJson.Write(LifePlanAnswer.Of(plan)));
             else LifeView.Show(Screen.Output(), plan);
             return plan.Parts is null ? Study.NoSolution : Study.Answered;

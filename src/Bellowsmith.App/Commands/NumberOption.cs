@@ -11,9 +11,9 @@ internal static class NumberOption
     public static Option<double?> Between(string name, string description, string helpName, double above, double below, double? usual = null) =>
         Create<double>(name, description, helpName, usual, value => value > above && value < below, $"a number between {above} and {below}");
 
-    /// <summary>A count up to a greatest one.</summary>
-    public static Option<int?> Count(string name, string description, int greatest, int usual) =>
-        Create<int>(name, description, "count", usual, value => value >= 0 && value <= greatest, $"a whole number from 0 to {greatest}");
+    /// <summary>A count from a least to a greatest one.</summary>
+    public static Option<int?> Count(string name, string description, int least, int greatest, int? usual = null) =>
+        Create<int>(name, description, "count", usual, value => value >= least && value <= greatest, $"a whole number from {least} to {greatest}");
 
     private static Option<T?> Create<T>(string name, string description, string helpName, T? usual, Func<T, bool> allows, string allowed)
         where T : struct, INumber<T>

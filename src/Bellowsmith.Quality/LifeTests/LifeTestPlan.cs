@@ -12,20 +12,23 @@ namespace Bellowsmith.Quality.LifeTests;
 /// <param name="ReliabilityOverTest">What must be shown at the test life: R^(L^β).</param>
 /// <param name="Parts">Parts to test; null where that is more than a million.</param>
 /// <param name="Choices">Parts to test for each number of failures allowed.</param>
+/// <param name="Given">What a number of parts given shows; null where none is.</param>
 public sealed record LifeTestPlan(
     double Reliability, double Confidence, int AllowedFailures, double LifeRatio, double? Shape,
-    double ReliabilityOverTest, int? Parts, IReadOnlyList<LifeTestChoice> Choices)
+    double ReliabilityOverTest, int? Parts, IReadOnlyList<LifeTestChoice> Choices, LifeTestShown? Given)
 {
     private const int MoreFailures = 3;
 
     /// <summary>A shape is needed where the life ratio is not 1.</summary>
-    public static LifeTestPlan Of(double reliability, double confidence, int allowedFailures = 0, double lifeRatio = 1, double? shape = null)
+    public static LifeTestPlan Of(
+        double reliability, double confidence, int allowedFailures = 0, double lifeRatio = 1, double? shape = null, int? parts = null)
     {
         if (lifeRatio != 1 && shape is null) throw new ArgumentException("Life can be traded for parts only with a shape.", nameof(shape));
         double overTest = lifeRatio == 1 ? reliability : ReliabilityDemonstration.OverLife(reliability, lifeRatio, shape!.Value);
         LifeTestChoice[] choices = [.. Enumerable.Range(0, Math.Max(allowedFailures, MoreFailures) + 1)
             .Select(failures => new LifeTestChoice(failures, Parts(failures)))];
-        return new(reliability, confidence, allowedFailures, lifeRatio, shape, overTest, choices[allowedFailures].Parts, choices);
+        return new(reliability, confidence, allowedFailures, lifeRatio, shape, overTest, choices[allowedFailures].Parts, choices,
+            parts is { } given ? LifeTestShown.Of(given, reliability, confidence, allowedFailures, lifeRatio, shape) : null);
 
         // A reliability that rounds to 0 or 1 has lost the question: 0 is shown by any survivor, 1 by no test.
         int? Parts(int failures) => overTest <= 0 ? failures + 1 : overTest >= 1 ? null : ReliabilityDemonstration.PartsNeeded(overTest, confidence, failures);

@@ -74,6 +74,7 @@ public sealed class LifeCommandTests : IDisposable
     [InlineData("plan", "--life-ratio", "2")]
     [InlineData("plan", "--failures", "-1")]
     [InlineData("plan", "--failures", "1.5")]
+    [InlineData("plan", "--parts", "0")]
     [InlineData("plan", "--shape", "2")]
     [InlineData("fit", Endurance, "--shape", "0")]
     [InlineData("fit", Endurance, "--fraction", "1.5")]

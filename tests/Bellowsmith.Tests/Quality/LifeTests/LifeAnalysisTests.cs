@@ -96,6 +96,14 @@ public sealed class LifeAnalysisTests
     [Fact] // 0.5² is exactly 1 − 0.75
     public void PartsNeeded_WhereThePowerMeetsTheRisk_IsNotOneMore() => Assert.Equal(2, ReliabilityDemonstration.PartsNeeded(0.5, 0.75));
 
+    [Fact] // 13 survivors show 0.83768 over the life they ran; over half of it its root of 2² = 4
+    public void Plan_OfPartsGiven_SaysWhatTheyShow()
+    {
+        Assert.Equal(0.83768, LifeTestPlan.Of(0.9, 0.9, parts: 13).Given!.Reliability, 5e-6);
+        Assert.Equal(Math.Pow(0.83768, 0.25), LifeTestPlan.Of(0.9, 0.9, 0, 2, 2, 13).Given!.Reliability, 5e-6);
+        Assert.Equal(new(2, 0, null), LifeTestPlan.Of(0.9, 0.9, 2, parts: 2).Given);
+    }
+
     [Fact]
     public void LifeRatioNeeded_ForSixParts_ShowsTheReliability()
     {

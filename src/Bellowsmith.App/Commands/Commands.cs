@@ -22,6 +22,8 @@ public static class Commands
             SpringCommand.Create(),
             BellowsCommand.Create(),
             SheetCommand.Create(),
+            CapabilityCommand.Create(),
+            LifeCommand.Create(),
             ServeCommand.Create(),
             CompletionCommand.Create(),
         };
@@ -33,6 +35,10 @@ public static class Commands
             ["spring"] = SpringCommand.Example,
             ["bellows"] = BellowsCommand.Example,
             ["sheet"] = SheetCommand.Example,
+            ["capability"] = CapabilityCommand.Example,
+            ["life"] = LifeCommand.Example,
+            ["plan"] = LifeCommand.PlanExample,
+            ["fit"] = LifeCommand.FitExample,
             ["serve"] = ServeCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });

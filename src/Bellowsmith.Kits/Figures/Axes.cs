@@ -48,10 +48,14 @@ internal static class Axes
         return new ChartCurve(label, x, solid, dashed, label.Length > 0 ? x.Length - 1 : -1);
     }
 
-    private static ChartAxis Round(string title, Dimension dimension, DisplayUnits units, double low, double high)
+    private static ChartAxis Round(string title, Dimension dimension, DisplayUnits units, double low, double high) =>
+        Round(title, units.Symbol(dimension), low, high, units.Decimals(dimension));
+
+    /// <summary>From round number to round number around a range in the unit shown.</summary>
+    public static ChartAxis Round(string title, string unit, double low, double high, int decimals)
     {
         double span = high > low ? high - low : Math.Max(Math.Abs(low), 1);
-        ChartAxis tight = new(title, units.Symbol(dimension), low, low + span, units.Decimals(dimension));
+        ChartAxis tight = new(title, unit, low, low + span, decimals);
         IReadOnlyList<double> ticks = tight.Ticks(2 * Steps);
         double step = (ticks.Count > 1 ? ticks[1] - ticks[0] : span) / 2;
         return tight with { Low = Math.Round(Math.Floor(low / step + 1e-9) * step, 12), High = Math.Round(Math.Ceiling(high / step - 1e-9) * step, 12) };

@@ -11,8 +11,10 @@ namespace Bellowsmith.Quality.Charts;
 /// </summary>
 public static class SmoothedRunLength
 {
-    private const int LeastNodes = 48, MostNodes = 640;
     private const double NodesPerSigma = 8;
+
+    // Orders whose nodes the library tabulates to the last digit.
+    private static readonly int[] _orders = [64, 96, 128, 256, 512];
 
     /// <summary>
     /// Exponentially weighted average with steady limits, begun at its target:
@@ -53,7 +55,7 @@ public static class SmoothedRunLength
     private static double Solve(
         double low, double high, double kernelWidth, double start, Func<double, double, double> kernel, Func<double, double>? atStart)
     {
-        int nodes = (int)Math.Clamp(NodesPerSigma * (high - low) / kernelWidth, LeastNodes, MostNodes);
+        int nodes = _orders.FirstOrDefault(order => order >= NodesPerSigma * (high - low) / kernelWidth, _orders[^1]);
         GaussLegendreRule rule = new(low, high, nodes);
         double[] at = [.. rule.Abscissas, start], weights = [.. rule.Weights, 0];
         Matrix<double> system = Matrix<double>.Build.Dense(nodes + 1, nodes + 1, (i, j) =>

@@ -1,0 +1,141 @@
+using System.Globalization;
+using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Studies.Charting;
+using Bellowsmith.Quality.Charts;
+
+namespace Bellowsmith.Kits.Figures;
+
+/// <summary>
+/// A control chart as a figure: points in order, centre and limits as steps, the zones its rules look at, signals marked. A long
+/// line is thinned to the least and the greatest of each column of the picture, in their order, so that nothing that stands
+/// out is lost.
+/// </summary>
+public sealed class ControlFigures
+{
+    private const int Columns = 500, MostDots = 400, MostLabels = 12;
+
+    private readonly ChartResult _result;
+    private readonly ChartWords _words;
+
+    public ControlFigures(ChartResult result) => (_result, _words) = (result, new(result));
+
+    /// <summary>The main chart and, where there is one, the chart of the spread.</summary>
+    public static IReadOnlyList<Chart> Of(ChartResult result)
+    {
+        ControlFigures figures = new(result);
+        ControlChart c = result.Chart;
+        Chart main = figures.Figure("chart", c.Statistic, c.Line, c.Signals, c.Rules, figures._words.Answer());
+        return c.Spread is not { } s ? [main]
+            : [main, figures.Figure("spread", s.Statistic, s.Line, s.Signals, [RunRule.BeyondLimit], $"{s.Signals.Length} of the {ChartWords.Statistic(s.Statistic)}s signal.")];
+    }
+
+    private Chart Figure(string id, ChartStatistic statistic, ChartLine line, Signal[] signals, IReadOnlyList<RunRule> rules, string summary)
+    {
+        string name = ChartWords.Statistic(statistic);
+        bool perSize = statistic is ChartStatistic.Share or ChartStatistic.CountPerSize;
+        (double[] x, double[] y) = Thinned(line.Points);
+        ChartCurve[] limits = [Steps("centre", line, l => l.Centre), Steps("upper", line, l => l.Upper), Steps("lower", line, l => l.Lower)];
+        double[] shown = [.. y.Concat(limits.SelectMany(l => l.Y)).Where(double.IsFinite)];
+        return new Chart
+        {
+            Id = id,
+            Title = $"{char.ToUpperInvariant(name[0])}{name[1..]} of {_result.Table.File}",
+            Summary = summary,
+            X = Axes.Round("point", "", 0, Math.Max(line.Points.Length, 2), 0),
+            Y = Axes.Round(name, perSize ? "" : _result.Table.Unit ?? "", shown.DefaultIfEmpty(0).Min(), shown.DefaultIfEmpty(1).Max(), _words.Decimals),
+            Curves = [new ChartCurve("", x, y, Axes.Nothing(x.Length), -1), .. Zones(line, rules)],
+            Measured = line.Points.Length <= MostDots ? [new ChartPoints("", x, y)] : [],
+            Limits = limits,
+            Marks = [.. Phases(line), .. Marks(line, signals)],
+        };
+    }
+
+    // σ lines that rules look at, besides limits and centre.
+    private static IEnumerable<ChartCurve> Zones(ChartLine line, IReadOnlyList<RunRule> rules)
+    {
+        foreach (double distance in rules.Select(r => r.Distance_sigma).Where(d => d is > 0 and not 3).Distinct().Order())
+        {
+            foreach (int side in (int[])[1, -1])
+            {
+                ChartCurve zone = Steps("", line, l => l.Centre + side * distance * l.Sigma);
+                yield return zone with { Y = Axes.Nothing(zone.X.Length), Outside = zone.Y };
+            }
+        }
+    }
+
+    // From half a point before to half a point after; broken where a phase begins.
+    private static ChartCurve Steps(string label, ChartLine line, Func<ControlLimits, double> of)
+    {
+        int[] drawn = ShownSteps(line);
+        List<double> x = [], y = [];
+        foreach (int s in drawn)
+        {
+            if (line.Steps[s].NewPhase && x.Count > 0) Add(line.Steps[s].First + 0.5, double.NaN);
+            double level = of(line.Steps[s].Limits);
+            Add(line.Steps[s].First + 0.5, level);
+            Add(line.StepEnd(s) + 0.5, level);
+        }
+
+        double last = of(line.Steps[^1].Limits);
+        string text = label.Length == 0 || !double.IsFinite(last) ? "" : string.Create(CultureInfo.InvariantCulture, $"{label} {last:G5}");
+        return new(text, [.. x], [.. y], Axes.Nothing(x.Count), text.Length == 0 ? -1 : x.Count - 1);
+
+        void Add(double at, double value)
+        {
+            x.Add(at);
+            y.Add(value);
+        }
+    }
+
+    // Of more steps than columns: the narrowest and the widest of each column.
+    private static int[] ShownSteps(ChartLine line)
+    {
+        int steps = line.Steps.Length;
+        if (steps <= 2 * Columns) return [.. Enumerable.Range(0, steps)];
+        return [.. Enumerable.Range(0, Columns).SelectMany(c =>
+        {
+            var column = Enumerable.Range((int)((long)steps * c / Columns), (int)((long)steps * (c + 1) / Columns - (long)steps * c / Columns));
+            int narrow = column.MinBy(s => line.Steps[s].Limits.Sigma), wide = column.MaxBy(s => line.Steps[s].Limits.Sigma);
+            return (int[])[Math.Min(narrow, wide), Math.Max(narrow, wide)];
+        }).Distinct()];
+    }
+
+    private IEnumerable<ChartMark> Phases(ChartLine line) =>
+        from phase in _result.Chart.Phases
+        let name = phase.First < phase.End ? _result.Table.Phase(phase.First) : null
+        where name is not null
+        select new ChartMark(MarkKind.State, phase.First + 1, phase.Judged ? line.At(phase.First).Centre : line.Points[phase.First], name);
+
+    // One mark for each column and side: the furthest out.
+    private static IEnumerable<ChartMark> Marks(ChartLine line, Signal[] signals)
+    {
+        int[] marked = [.. signals.Select(s => s.Point).Distinct()
+            .GroupBy(p => ((long)p * Columns / Math.Max(line.Points.Length, Columns), line.Points[p] > line.At(p).Centre))
+            .Select(g => g.MaxBy(p => Math.Abs(line.Points[p] - line.At(p).Centre)))];
+        return marked.Select((p, k) => new ChartMark(
+            MarkKind.OverLimit, p + 1, line.Points[p], marked.Length <= MostLabels ? (p + 1).ToString(CultureInfo.InvariantCulture) : ""));
+    }
+
+    private static (double[] X, double[] Y) Thinned(double[] points)
+    {
+        if (points.Length <= 2 * Columns) return ([.. points.Select((_, i) => i + 1.0)], points);
+        List<double> x = [], y = [];
+        for (int c = 0; c < Columns; c++)
+        {
+            int from = (int)((long)points.Length * c / Columns), to = (int)((long)points.Length * (c + 1) / Columns), least = from, greatest = from;
+            for (int i = from; i < to; i++)
+            {
+                if (!(points[i] >= points[least])) least = i;
+                if (!(points[i] <= points[greatest])) greatest = i;
+            }
+
+            foreach (int i in least == greatest ? (int[])[least] : [Math.Min(least, greatest), Math.Max(least, greatest)])
+            {
+                x.Add(i + 1);
+                y.Add(points[i]);
+            }
+        }
+
+        return ([.. x], [.. y]);
+    }
+}

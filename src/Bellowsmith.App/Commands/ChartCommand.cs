@@ -15,8 +15,8 @@ internal sealed class ChartCommand
 {
     public const string Example =
         """
-        bellowsmith chart examples/fenwright/measured/crimp-diameter.csv --kind individuals --rule "one point beyond 3 sigma" --rule "eight in a row on one side"
-        finds the drift of a wearing crimp die a week before a single crimp lies beyond its limits, and says how often these rules cry wolf.
+        bellowsmith chart examples/fenwright/measured/crimp-diameter.csv --kind individuals --base 60 --rule "one point beyond 3 sigma" --rule "eight in a row on one side"
+        finds that a crimp die wears, 27 crimps before the first lies beyond its limits, and says how often these two rules cry wolf.
         """;
 
     private const double GreatestWidth = 10, GreatestAllowance = 5, GreatestDecision = 100;

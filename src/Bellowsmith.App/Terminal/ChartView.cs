@@ -56,8 +56,8 @@ internal static class ChartView
         screen.Table(headings, Enumerable.Range(first, chart.Points - first).Select(i =>
         {
             ControlLimits l = chart.Line.At(i);
-            string[] cells = [Name(result, i), words.Number(chart.Line.Points[i]), words.Number(l.Lower), words.Number(l.Centre), words.Number(l.Upper)];
-            return ((IReadOnlyList<string>)[.. cells, .. chart.Spread is { } spread ? [words.Number(spread.Line.Points[i])] : Array.Empty<string>()], marked.Contains(i));
+            string[] cells = [Name(result, i), words.Cell(chart.Line.Points[i]), words.Cell(l.Lower), words.Cell(l.Centre), words.Cell(l.Upper)];
+            return ((IReadOnlyList<string>)[.. cells, .. chart.Spread is { } spread ? [words.Cell(spread.Line.Points[i])] : Array.Empty<string>()], marked.Contains(i));
         }));
     }
 
@@ -66,9 +66,12 @@ internal static class ChartView
 
     private static void Prices(Screen screen, ChartResult result)
     {
-        ControlChart chart = result.Chart;
-        for (int r = 0; r < chart.Rules.Count && chart.Rules.Count > 1; r++)
-            screen.Point(r == 0 ? "each rule" : "", $"{RuleSentence.Of(chart.Rules[r])}: {ChartWords.Price(result.Alone[r])}");
-        screen.Point(chart.Rules.Count > 1 ? "together" : "rule", $"{(chart.Rules.Count > 1 ? "" : RuleSentence.Of(chart.Rules[0]) + ": ")}{ChartWords.Price(result.Together)}");
+        IReadOnlyList<RunRule> rules = result.Chart.Rules;
+        var rows = rules.Zip(result.Alone).Select(r => (Row(RuleSentence.Of(r.First), r.Second), Marked: false));
+        if (rules.Count > 1) rows = rows.Append((Row("all together", result.Together), Marked: true));
+        screen.Table(["points to a signal, on average", "nothing changed", "shifted 0.5 σ", "1 σ", "2 σ"], rows);
     }
+
+    private static IReadOnlyList<string> Row(string name, RulePrice price) =>
+        [name, .. ((RunLength[])[price.Unchanged, price.HalfSigma, price.OneSigma, price.TwoSigma]).Select(ChartWords.Length)];
 }

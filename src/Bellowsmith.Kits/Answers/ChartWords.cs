@@ -7,6 +7,8 @@ namespace Bellowsmith.Kits.Answers;
 /// <summary>The sentences of a control chart.</summary>
 public sealed class ChartWords(ChartResult result)
 {
+    private const double Countable = 1e6;
+
     private readonly ControlChart _chart = result.Chart;
     private readonly string _unit = Unit(result);
 
@@ -95,10 +97,6 @@ public sealed class ChartWords(ChartResult result)
         return $"{Number(l.Lower)} to {Value(l.Upper)} about {Value(l.Centre)}; a point on a limit is inside.";
     }
 
-    /// <summary><c>1 false alarm in 370 points; a shift of 1 σ is seen after 44</c>.</summary>
-    public static string Price(RulePrice price) =>
-        $"cries wolf once in {Length(price.Unchanged)} points; sees a lasting shift of 0.5 σ after {Length(price.HalfSigma)}, 1 σ after {Length(price.OneSigma)}, 2 σ after {Length(price.TwoSigma)} on average.";
-
     /// <summary>What is worth knowing about the limits and the rules' prices.</summary>
     public IEnumerable<Note> Notes()
     {
@@ -128,6 +126,9 @@ public sealed class ChartWords(ChartResult result)
     public string Number(double value) => double.IsNaN(value) ? "–"
         : value.ToString(_format, CultureInfo.InvariantCulture).Replace('-', '−');
 
+    /// <summary>With all its decimals, for a column of numbers.</summary>
+    public string Cell(double value) => double.IsNaN(value) ? "–" : value.ToString("F" + Decimals, CultureInfo.InvariantCulture).Replace('-', '−');
+
     public string Value(double value) => _unit.Length == 0 ? Number(value) : $"{Number(value)} {_unit}";
 
     private string Point(int point) => result.Table.Subgroup(point) is { } subgroup ? $"Point {point + 1}, subgroup {subgroup}" : $"Point {point + 1}";
@@ -146,12 +147,19 @@ public sealed class ChartWords(ChartResult result)
         _ => $"standard deviation {Value(phase.Sd)} (mean moving range / 1.128379)",
     };
 
-    private string Method() => _chart.Kind is ChartKind.Ewma or ChartKind.Cusum ? "Solved from their integral equation."
-        : result.Together.Unchanged.Simulated ? string.Create(CultureInfo.InvariantCulture,
-            $"Rules that see zones alone are exact by Markov chain, those that see order by integral equation; both together are simulated (seed {result.Question.Seed}; standard error {result.Together.Unchanged.StandardError:0.##} of {Length(result.Together.Unchanged)}).")
-        : _chart.Rules.Any(r => r.SeesOrder) ? "Exact by integral equation." : "Exact by Markov chain over the zones.";
+    private string Method()
+    {
+        if (result.Question.CarriesPast) return "Solved from their integral equation.";
+        bool order = _chart.Rules.Any(r => r.SeesOrder);
+        if (!result.Together.Unchanged.Simulated) return order ? "Exact by integral equation." : "Exact by Markov chain over the zones.";
+        string why = order ? "Rules that see zones alone are exact by Markov chain, those that see order by integral equation; both together are simulated"
+            : "Exact by Markov chain over the zones, but this set remembers too much for one and is simulated";
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{why} (seed {result.Question.Seed}, standard error {result.Together.Unchanged.StandardError:0.##} of {Length(result.Together.Unchanged)}).");
+    }
 
-    private static string Length(RunLength length) => !double.IsFinite(length.Points) ? "more than can be told"
+    /// <summary>A run length in points: <c>9.2</c>, <c>370</c>.</summary>
+    public static string Length(RunLength length) => !(length.Points <= Countable) ? "over a million"
         : length.Points.ToString(length.Points < 20 ? "0.#" : "0", CultureInfo.InvariantCulture);
 
     private static string Many(int count, string of) => $"{count.ToString(CultureInfo.InvariantCulture)} {of}{(count == 1 ? "" : "s")}";

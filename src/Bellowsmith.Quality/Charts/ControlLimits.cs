@@ -42,7 +42,7 @@ public sealed class ChartLine
     public LimitStep[] Steps { get; }
 
     /// <summary>Whether one set of limits holds for all points.</summary>
-    public bool Steady => Steps.All(s => s.Limits == Steps[0].Limits);
+    public bool Steady => Array.TrueForAll(Steps, s => s.Limits == Steps[0].Limits);
 
     public int StepEnd(int step) => step + 1 < Steps.Length ? Steps[step + 1].First : Points.Length;
 
@@ -67,8 +67,12 @@ internal sealed class LimitStepList
 
     public void Add(int point, ControlLimits limits, bool newPhase)
     {
-        if (newPhase || _steps.Count == 0 || _steps[^1].Limits != limits) _steps.Add(new(point, limits, newPhase));
+        if (newPhase || _steps.Count == 0 || !Same(_steps[^1].Limits, limits)) _steps.Add(new(point, limits, newPhase));
     }
+
+    // The generated equality goes through a comparer for each number.
+    private static bool Same(in ControlLimits a, in ControlLimits b) =>
+        a.Centre.Equals(b.Centre) && a.Sigma.Equals(b.Sigma) && a.Lower.Equals(b.Lower) && a.Upper.Equals(b.Upper);
 
     public ChartLine Line(double[] points) => new(points, [.. _steps]);
 }

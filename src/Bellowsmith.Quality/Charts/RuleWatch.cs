@@ -1,10 +1,14 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace Bellowsmith.Quality.Charts;
 
 /// <summary>What one rule remembers while points go by: the bits of its window on either side, or the length of a run.</summary>
 internal struct RuleWatch(RunRule rule)
 {
+    private const int Block = 2048;
+
     private readonly RuleKind _kind = rule.Kind;
     private readonly int _count = rule.Count;
     private readonly double _distance = rule.Distance_sigma;
@@ -34,13 +38,22 @@ internal struct RuleWatch(RunRule rule)
         return [.. signals];
     }
 
-    private static void Over(ReadOnlySpan<double> points, int first, Span<RuleWatch> watches, List<Signal> signals)
+    // Block by block, so that the points stay near while each rule goes over them with its memory in registers.
+    private static void Over(ReadOnlySpan<double> points, int first, RuleWatch[] watches, List<Signal> signals)
     {
-        for (int i = 0; i < points.Length; i++)
+        for (int from = 0; from < points.Length; from += Block)
         {
-            double point = points[i];
+            int known = signals.Count;
+            ReadOnlySpan<double> block = points.Slice(from, Math.Min(Block, points.Length - from));
             for (int r = 0; r < watches.Length; r++)
-                if (watches[r].Sees(point)) signals.Add(new(first + i, r));
+            {
+                RuleWatch watch = watches[r];
+                for (int i = 0; i < block.Length; i++)
+                    if (watch.Sees(block[i])) signals.Add(new(first + from + i, r));
+                watches[r] = watch;
+            }
+
+            CollectionsMarshal.AsSpan(signals)[known..].Sort((a, b) => a.Point != b.Point ? a.Point.CompareTo(b.Point) : a.Rule.CompareTo(b.Rule));
         }
     }
 
@@ -55,6 +68,7 @@ internal struct RuleWatch(RunRule rule)
     }
 
     /// <summary>Whether this point completes the rule.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool Sees(double point)
     {
         bool above = point > _above, below = point < _below;
@@ -69,6 +83,7 @@ internal struct RuleWatch(RunRule rule)
         };
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private readonly bool Remember(ref ulong history, bool hit)
     {
         history = (history << 1 | (hit ? 1ul : 0)) & _window;

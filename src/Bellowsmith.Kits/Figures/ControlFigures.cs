@@ -1,4 +1,3 @@
-using System.Globalization;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies.Charting;
 using Bellowsmith.Quality.Charts;
@@ -12,19 +11,19 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 public sealed class ControlFigures
 {
-    private const int Columns = 500, MostDots = 400, MostLabels = 12;
+    private const int Columns = 500, MostDots = 400, MostLabels = 6;
 
     private readonly ChartResult _result;
     private readonly ChartWords _words;
 
-    public ControlFigures(ChartResult result) => (_result, _words) = (result, new(result));
+    private ControlFigures(ChartResult result) => (_result, _words) = (result, new(result));
 
     /// <summary>The main chart and, where there is one, the chart of the spread.</summary>
     public static IReadOnlyList<Chart> Of(ChartResult result)
     {
         ControlFigures figures = new(result);
         ControlChart c = result.Chart;
-        Chart main = figures.Figure("chart", c.Statistic, c.Line, c.Signals, c.Rules, figures._words.Answer());
+        Chart main = figures.Figure(c.Kind.ToString().ToLowerInvariant(), c.Statistic, c.Line, c.Signals, c.Rules, figures._words.Answer());
         return c.Spread is not { } s ? [main]
             : [main, figures.Figure("spread", s.Statistic, s.Line, s.Signals, [RunRule.BeyondLimit], $"{s.Signals.Length} of the {ChartWords.Statistic(s.Statistic)}s signal.")];
     }
@@ -34,41 +33,43 @@ public sealed class ControlFigures
         string name = ChartWords.Statistic(statistic);
         bool perSize = statistic is ChartStatistic.Share or ChartStatistic.CountPerSize;
         (double[] x, double[] y) = Thinned(line.Points);
-        ChartCurve[] limits = [Steps("centre", line, l => l.Centre), Steps("upper", line, l => l.Upper), Steps("lower", line, l => l.Lower)];
-        double[] shown = [.. y.Concat(limits.SelectMany(l => l.Y)).Where(double.IsFinite)];
+        ChartCurve[] limits = [Steps("upper", line, l => l.Upper), Steps("lower", line, l => l.Lower)];
+        bool dotted = line.Points.Length <= MostDots;
         return new Chart
         {
             Id = id,
             Title = $"{char.ToUpperInvariant(name[0])}{name[1..]} of {_result.Table.File}",
-            Summary = summary,
-            X = Axes.Round("point", "", 0, Math.Max(line.Points.Length, 2), 0),
-            Y = Axes.Round(name, perSize ? "" : _result.Table.Unit ?? "", shown.DefaultIfEmpty(0).Min(), shown.DefaultIfEmpty(1).Max(), _words.Decimals),
-            Curves = [new ChartCurve("", x, y, Axes.Nothing(x.Length), -1), .. Zones(line, rules)],
-            Measured = line.Points.Length <= MostDots ? [new ChartPoints("", x, y)] : [],
+            Summary = line.Points.Length <= 2 * Columns ? summary : $"{summary} Drawn: the least and the greatest of each of {Columns} columns.",
+            X = ChartAxis.Around("point", "", [0, line.Points.Length + 1]) with { Decimals = 0 },
+            Y = ChartAxis.Around(name, perSize ? "" : _result.Table.Unit ?? "", [.. y, .. limits.SelectMany(l => l.Y)]) with { Decimals = _words.Decimals },
+            Zones = [.. Zones(line, rules)],
             Limits = limits,
-            Marks = [.. Phases(line), .. Marks(line, signals)],
+            Centres = [Steps("centre", line, l => l.Centre)],
+            Measured = dotted ? [new ChartPoints("", x, y) { Joined = true }] : [],
+            Curves = dotted ? [] : [ChartCurve.Solid("", x, y)],
+            Uprights = [.. Phases()],
+            Marks = [.. Marks(line, signals, rules)],
         };
     }
 
-    // σ lines that rules look at, besides limits and centre.
-    private static IEnumerable<ChartCurve> Zones(ChartLine line, IReadOnlyList<RunRule> rules)
+    // From each distance that a rule looks at out to 3 σ, so that the further zones lie deeper.
+    private IEnumerable<ChartBand> Zones(ChartLine line, IReadOnlyList<RunRule> rules)
     {
-        foreach (double distance in rules.Select(r => r.Distance_sigma).Where(d => d is > 0 and not 3).Distinct().Order())
+        foreach (double distance in rules.Select(r => r.Distance_sigma).Where(d => d is > 0 and < 3).Distinct().Order())
         {
-            foreach (int side in (int[])[1, -1])
+            foreach (int side in (int[])[-1, 1])
             {
-                ChartCurve zone = Steps("", line, l => l.Centre + side * distance * l.Sigma);
-                yield return zone with { Y = Axes.Nothing(zone.X.Length), Outside = zone.Y };
+                ChartCurve near = Steps("", line, l => l.Centre + side * distance * l.Sigma), far = Steps("", line, l => l.Centre + side * 3 * l.Sigma);
+                yield return side > 0 ? new(near.X, near.Y, far.Y) : new(near.X, far.Y, near.Y);
             }
         }
     }
 
     // From half a point before to half a point after; broken where a phase begins.
-    private static ChartCurve Steps(string label, ChartLine line, Func<ControlLimits, double> of)
+    private ChartCurve Steps(string label, ChartLine line, Func<ControlLimits, double> of)
     {
-        int[] drawn = ShownSteps(line);
         List<double> x = [], y = [];
-        foreach (int s in drawn)
+        foreach (int s in ShownSteps(line))
         {
             if (line.Steps[s].NewPhase && x.Count > 0) Add(line.Steps[s].First + 0.5, double.NaN);
             double level = of(line.Steps[s].Limits);
@@ -77,8 +78,8 @@ public sealed class ControlFigures
         }
 
         double last = of(line.Steps[^1].Limits);
-        string text = label.Length == 0 || !double.IsFinite(last) ? "" : string.Create(CultureInfo.InvariantCulture, $"{label} {last:G5}");
-        return new(text, [.. x], [.. y], Axes.Nothing(x.Count), text.Length == 0 ? -1 : x.Count - 1);
+        string text = label.Length == 0 || !double.IsFinite(last) ? "" : $"{label} {_words.Number(last)}";
+        return ChartCurve.Solid(text, [.. x], [.. y]);
 
         void Add(double at, double value)
         {
@@ -87,7 +88,7 @@ public sealed class ControlFigures
         }
     }
 
-    // Of more steps than columns: the narrowest and the widest of each column.
+    // Of more steps than columns the narrowest and the widest of each column.
     private static int[] ShownSteps(ChartLine line)
     {
         int steps = line.Steps.Length;
@@ -100,20 +101,22 @@ public sealed class ControlFigures
         }).Distinct()];
     }
 
-    private IEnumerable<ChartMark> Phases(ChartLine line) =>
+    private IEnumerable<ChartUpright> Phases() =>
         from phase in _result.Chart.Phases
         let name = phase.First < phase.End ? _result.Table.Phase(phase.First) : null
         where name is not null
-        select new ChartMark(MarkKind.State, phase.First + 1, phase.Judged ? line.At(phase.First).Centre : line.Points[phase.First], name);
+        select new ChartUpright(UprightKind.Phase, phase.First + 0.5, name);
 
-    // One mark for each column and side: the furthest out.
-    private static IEnumerable<ChartMark> Marks(ChartLine line, Signal[] signals)
+    // One mark for each column and side, the furthest out; the first of a run names its rule while there is room.
+    private static IEnumerable<ChartMark> Marks(ChartLine line, Signal[] signals, IReadOnlyList<RunRule> rules)
     {
-        int[] marked = [.. signals.Select(s => s.Point).Distinct()
+        IReadOnlyList<SignalRun> runs = ChartWords.Runs(signals);
+        ILookup<int, int> begun = (runs.Count <= MostLabels ? runs : []).ToLookup(r => r.First.Point, r => r.First.Rule);
+        return signals.Select(s => s.Point).Distinct()
             .GroupBy(p => ((long)p * Columns / Math.Max(line.Points.Length, Columns), line.Points[p] > line.At(p).Centre))
-            .Select(g => g.MaxBy(p => Math.Abs(line.Points[p] - line.At(p).Centre)))];
-        return marked.Select((p, k) => new ChartMark(
-            MarkKind.OverLimit, p + 1, line.Points[p], marked.Length <= MostLabels ? (p + 1).ToString(CultureInfo.InvariantCulture) : ""));
+            .Select(g => g.MaxBy(p => Math.Abs(line.Points[p] - line.At(p).Centre)))
+            .Select(p => new ChartMark(MarkKind.Signal, p + 1, line.Points[p], begun.Contains(p)
+                ? $"{p + 1}: {string.Join("; ", begun[p].Select(r => RuleSentence.Of(rules[r])))}" : ""));
     }
 
     private static (double[] X, double[] Y) Thinned(double[] points)

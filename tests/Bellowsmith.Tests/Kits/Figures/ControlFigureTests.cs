@@ -21,7 +21,7 @@ public sealed class ControlFigureTests
         Assert.Contains((12_346.0, 40.0), points.X.Zip(points.Y));
         Assert.Contains((67_891.0, -50.0), points.X.Zip(points.Y));
         Assert.Equal(points.X.Order(), points.X);
-        Assert.Equal([12_346, 67_891], charts[0].Marks.Where(m => m.Kind == MarkKind.OverLimit).Select(m => m.X).Order());
+        Assert.Equal([12_346, 67_891], charts[0].Marks.Where(m => m.Kind == MarkKind.Signal).Select(m => m.X).Order());
         Assert.True(charts[0].Y is { Low: <= -50, High: >= 40 });
     }
 
@@ -32,11 +32,12 @@ public sealed class ControlFigureTests
 
         Chart chart = ControlFigures.Of(Charted("value,phase", rows, RunRule.Beyond(2, 3, 2)))[0];
 
-        ChartCurve centre = chart.Limits[0];
+        ChartCurve centre = chart.Centres[0];
         Assert.Equal([0.5, 10.5, 10.5, 10.5, 20.5], centre.X);
         Assert.Equal([0.5, 0.5, double.NaN, 10.5, 10.5], centre.Y);
-        Assert.Equal(3, chart.Curves.Count); // points, +2σ, −2σ
-        Assert.Equal(["before", "after"], chart.Marks.Select(m => m.Label));
+        Assert.Equal(2, chart.Zones.Count); // 2σ to 3σ on either side
+        Assert.All(chart.Zones, zone => Assert.All(zone.Low.Zip(zone.High), level => Assert.False(level.First > level.Second)));
+        Assert.Equal([("before", 0.5), ("after", 10.5)], chart.Uprights.Select(u => (u.Label, u.X)));
         Assert.Equal(20, chart.Measured[0].X.Length);
     }
 
@@ -47,8 +48,8 @@ public sealed class ControlFigureTests
 
         Chart chart = ControlFigures.Of(Charted("count,size", rows, kind: ChartKind.Shares))[0];
 
-        Assert.InRange(chart.Limits[1].X.Length, 1_000, 4_000);
-        Assert.Contains(chart.Limits[1].Y, upper => upper > 0.2); // the one lot of ten
+        Assert.InRange(chart.Limits[0].X.Length, 1_000, 4_000);
+        Assert.Contains(chart.Limits[0].Y, upper => upper > 0.2); // the one lot of ten
     }
 
     private static ChartResult Charted(string header, IEnumerable<string> rows, RunRule? rule = null, ChartKind kind = ChartKind.Individuals)

@@ -33,7 +33,8 @@ public sealed class ChartWords(ChartResult result)
         if (Reason() is { } reason) return reason;
         int signals = _chart.Signals.Select(s => s.Point).Distinct().Count(), spread = _chart.Spread?.Signals.Length ?? 0;
         string wolf = $"{(_chart.Rules.Count == 1 ? "this rule" : "this set of rules")} cries wolf once in {Length(result.Together.Unchanged)} points on average";
-        string beside = spread == 0 ? "" : $" {Capital(Statistic(_chart.Spread!.Statistic))}s give {Many(spread, "signal")}.";
+        string beside = (spread == 0 ? "" : $" {Capital(Statistic(_chart.Spread!.Statistic))}s give {Many(spread, "signal")}.")
+            + (Judged() == _chart.Points ? "" : $" {Many(_chart.Points - Judged(), "point")} could not be judged.");
         if (signals == 0) return $"No signal in {Many(Judged(), "point")}; {wolf}.{beside}";
         string first = Signal(_chart.Signals[0]);
         return signals == 1 ? $"{first}. It is the only signal in {Many(Judged(), "point")}; {wolf}.{beside}"
@@ -86,7 +87,9 @@ public sealed class ChartWords(ChartResult result)
         if (phase.BasePoints == 0) return $"given: centre {Value(phase.Centre)}{(result.Question.IsOfCounts ? "" : $", standard deviation {Value(phase.Sd)}")}.";
         string from = phase.BasePoints < phase.End - phase.First ? $"the first {phase.BasePoints} points, then held" : $"all {phase.BasePoints} points";
         string given = result.Question.Centre is not null ? "; the centre was given" : result.Question.Sd is not null ? "; the standard deviation was given" : "";
-        return $"from {from}: centre {Value(phase.Centre)}, {Estimator(phase)}{given}.";
+        string limits = !_chart.Line.Steady && _chart.Line.Steps.Count(s => s.First >= phase.First && s.First < phase.End) == 1 && _chart.Line.At(phase.First) is var l
+            ? $"; {Number(l.Lower)} to {Value(l.Upper)}" : "";
+        return $"from {from}: centre {Value(phase.Centre)}, {Estimator(phase)}{given}{limits}.";
     }
 
     /// <summary>The limits where they are the same for every point, else that they vary.</summary>
@@ -106,6 +109,8 @@ public sealed class ChartWords(ChartResult result)
         if (_chart.Spread is { Signals.Length: > 0 })
             yield return new("spread", "The limits lean on the spread, and that is not steady: look at it first.");
         yield return new("run lengths", $"{Method()} They hold for independent, normally distributed points about true limits; estimated limits cry wolf more often.");
+        if (result.Question.IsOfCounts)
+            yield return new("run lengths", "Counts and shares are only nearly normal: the smaller their mean, the rougher these figures.");
         if (_chart.Rules.Any(r => r.SeesOrder))
             yield return new("run lengths", "Rising, falling and alternating see order only: a shift that lasts leaves them as they were.");
         if (result.Question is { Kind: ChartKind.Ewma, FromStart: true })

@@ -7,10 +7,10 @@ namespace Bellowsmith.Quality.Charts;
 internal static class SimulatedRunLength
 {
     public const int Points = 2_000_000;
-    private const int LeastRuns = 30;
+    private const int LeastRuns = 2, FewRuns = 30;
 
-    /// <summary>Points per finished run, and its standard error (standard deviation of the runs over √runs); infinite, that is
-    /// beyond what was tried, under 30 runs.</summary>
+    /// <summary>Points per finished run, and its standard error (standard deviation of the runs over √runs, under 30 runs at
+    /// least that of a geometric distribution); infinite, that is over a million points, under two runs.</summary>
     public static RunLength Of(IReadOnlyList<RunRule> rules, double shift_sigma, int seed, int points = Points)
     {
         RuleWatch[] watches = [.. rules.Select(r => new RuleWatch(r))];
@@ -29,7 +29,8 @@ internal static class SimulatedRunLength
 
         if (runs < LeastRuns) return new(double.PositiveInfinity, 0);
         double mean = counted / runs;
-        return new(mean, Math.Sqrt(Math.Max(0, squares / runs - mean * mean) / runs));
+        double error = Math.Sqrt(Math.Max(0, squares / runs - mean * mean) / runs);
+        return new(mean, runs < FewRuns ? Math.Max(error, mean / Math.Sqrt(runs)) : error);
     }
 
     private static bool Seen(RuleWatch[] watches, double point)

@@ -91,6 +91,30 @@ public sealed class ChartCommandTests
         Assert.Empty(answer.GetProperty("signals").EnumerateArray());
     }
 
+    [Fact] // 16 + 3·4 = 28
+    public async Task Chart_OfCounts_SaysWhichPointLiesWhere()
+    {
+        string csv = "count [holes]\n" + string.Join('\n', 16, 14, 28, 16, 12, 20, 10, 12, 10, 17, 19, 17, 14, 16, 15, 13, 14, 16, 11, 20, 11, 19, 16, 31, 13);
+
+        (_, JsonElement answer) = await Json(csv, "--kind", "counts");
+
+        Assert.StartsWith("Point 24 (31 holes) lies above the upper limit 28. It is the only signal in 25 points; this rule cries wolf once in 370 points on average.",
+            answer.GetProperty("answer").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Chart_WithAPhaseTooShort_JudgesTheOthersAndSaysSo()
+    {
+        string csv = "value,phase\n" + string.Join('\n', Enumerable.Range(0, 13).Select(i => $"{i % 3},{(i < 10 ? "long" : "short")}"));
+
+        (int code, JsonElement answer) = await Json(csv, "--kind", "individuals");
+
+        Assert.Equal(0, code);
+        Assert.EndsWith("3 points could not be judged.", answer.GetProperty("answer").GetString(), StringComparison.Ordinal);
+        Assert.Equal([false, true], answer.GetProperty("phases").EnumerateArray().Select(p => p.GetProperty("reason").ValueKind == JsonValueKind.String));
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("points")[12].GetProperty("upper").ValueKind);
+    }
+
     [Fact]
     public async Task Chart_WithUnits_TakesThemInAnyUnit()
     {

@@ -36,7 +36,7 @@ public sealed class RunRuleTests
         Assert.Equal(
             AveragesChart.Draw(values, starts, SpreadMeasure.Ranges, given, _rules).Signals,
             AveragesChart.Draw(other, starts, SpreadMeasure.Ranges, moved, _rules).Signals);
-    }, iter: 300);
+    }, iter: 100);
 
     [Fact]
     public void Signals_OfOneRule_DoNotDependOnTheOthers() => _grid.Sample(grid =>
@@ -47,7 +47,7 @@ public sealed class RunRuleTests
             Assert.Equal(
                 IndividualsChart.Draw(values, ChartBasis.All, [_rules[r]]).Signals.Select(s => s.Point),
                 together.Where(s => s.Rule == r).Select(s => s.Point));
-    }, iter: 200);
+    }, iter: 100);
 
     [Theory] // 28 = 16 + 3·4 in any unit
     [InlineData(1)]

@@ -83,4 +83,15 @@ public sealed class RunLengthTests
     [Fact]
     public void RulePrice_OfAMemoryTooLargeToWalk_IsSimulated() =>
         Assert.True(RulePrice.Of([RunRule.Beyond(20, 40, 0.5)], seed: 1).OneSigma.Simulated);
+
+    [Fact] // no garbage where rounding would be the answer
+    public void SmoothedRunLength_FarOut_IsInfinite()
+    {
+        Assert.Equal(double.PositiveInfinity, SmoothedRunLength.Cusum(0.5, 60, 0));
+        Assert.Equal(double.PositiveInfinity, SmoothedRunLength.Ewma(0.1, 9, 0));
+        Assert.InRange(SmoothedRunLength.Cusum(0.5, 60, 2), 40, 42); // (h + 1.166)/(δ − k), a known approximation
+    }
+
+    [Fact] // a weight of 1 is a chart of single values
+    public void Ewma_OfWeightOne_IsThatOfSinglePoints() => Assert.Equal(370.39834734495, SmoothedRunLength.Ewma(1, 3, 0), 1e-6);
 }

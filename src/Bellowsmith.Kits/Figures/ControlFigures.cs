@@ -11,7 +11,7 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 public sealed class ControlFigures
 {
-    private const int Columns = 500, MostDots = 400, MostLabels = 6;
+    private const int Columns = 500, MostDots = 400, MostSentences = 3, MostNumbers = 12;
 
     private readonly ChartResult _result;
     private readonly ChartWords _words;
@@ -38,9 +38,9 @@ public sealed class ControlFigures
         return new Chart
         {
             Id = id,
-            Title = $"{char.ToUpperInvariant(name[0])}{name[1..]} of {_result.Table.File}",
+            Title = $"{char.ToUpperInvariant(name[0])}{name[1..]} of {Path.GetFileName(_result.Table.File)}",
             Summary = line.Points.Length <= 2 * Columns ? summary : $"{summary} Drawn: the least and the greatest of each of {Columns} columns.",
-            X = ChartAxis.Around("point", "", [0, line.Points.Length + 1]) with { Decimals = 0 },
+            X = new ChartAxis("point", "", 0, line.Points.Length + 1, 0),
             Y = ChartAxis.Around(name, perSize ? "" : _result.Table.Unit ?? "", [.. y, .. limits.SelectMany(l => l.Y)]) with { Decimals = _words.Decimals },
             Zones = [.. Zones(line, rules)],
             Limits = limits,
@@ -111,12 +111,12 @@ public sealed class ControlFigures
     private static IEnumerable<ChartMark> Marks(ChartLine line, Signal[] signals, IReadOnlyList<RunRule> rules)
     {
         IReadOnlyList<SignalRun> runs = ChartWords.Runs(signals);
-        ILookup<int, int> begun = (runs.Count <= MostLabels ? runs : []).ToLookup(r => r.First.Point, r => r.First.Rule);
+        ILookup<int, int> begun = (runs.Count <= MostNumbers ? runs : []).ToLookup(r => r.First.Point, r => r.First.Rule);
         return signals.Select(s => s.Point).Distinct()
             .GroupBy(p => ((long)p * Columns / Math.Max(line.Points.Length, Columns), line.Points[p] > line.At(p).Centre))
             .Select(g => g.MaxBy(p => Math.Abs(line.Points[p] - line.At(p).Centre)))
-            .Select(p => new ChartMark(MarkKind.Signal, p + 1, line.Points[p], begun.Contains(p)
-                ? $"{p + 1}: {string.Join("; ", begun[p].Select(r => RuleSentence.Of(rules[r])))}" : ""));
+            .Select(p => new ChartMark(MarkKind.Signal, p + 1, line.Points[p], !begun.Contains(p) ? ""
+                : runs.Count > MostSentences ? $"{p + 1}" : $"{p + 1}: {string.Join("; ", begun[p].Select(r => RuleSentence.Of(rules[r])))}"));
     }
 
     private static (double[] X, double[] Y) Thinned(double[] points)

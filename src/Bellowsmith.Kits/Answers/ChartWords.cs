@@ -108,9 +108,9 @@ public sealed class ChartWords(ChartResult result)
                 $"{phase.BasePoints} points leave the width of the limits uncertain by about ±{1.96 * phase.SdError:0 %} (95 %); {ChartBasis.AmplePoints} and more are usual."));
         if (_chart.Spread is { Signals.Length: > 0 })
             yield return new("spread", "The limits lean on the spread, and that is not steady: look at it first.");
-        yield return new("run lengths", $"{Method()} They hold for independent, normally distributed points about true limits; estimated limits cry wolf more often.");
-        if (result.Question.IsOfCounts)
-            yield return new("run lengths", "Counts and shares are only nearly normal: the smaller their mean, the rougher these figures.");
+        string points = result.Question.IsOfCounts
+            ? $"{(_chart.Kind == ChartKind.Counts ? "Poisson counts" : "shares of pieces that fail each by itself")} at the mean size, shifted upwards; rules that see order for normal points" : "independent, normally distributed points";
+        yield return new("run lengths", $"{Method()} They hold for {points} about true limits; estimated limits cry wolf more often.");
         if (_chart.Rules.Any(r => r.SeesOrder))
             yield return new("run lengths", "Rising, falling and alternating see order only: a shift that lasts leaves them as they were.");
         if (result.Question is { Kind: ChartKind.Ewma, FromStart: true })

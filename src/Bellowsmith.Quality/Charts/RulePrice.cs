@@ -1,3 +1,5 @@
+using MathNet.Numerics.Distributions;
+
 namespace Bellowsmith.Quality.Charts;
 
 /// <summary>
@@ -33,4 +35,26 @@ public sealed record RulePrice(RunLength Unchanged, RunLength HalfSigma, RunLeng
 
         return ZoneChain.Of(rules) is { } chain ? Of(chain.RunLength) : Of(shift => SimulatedRunLength.Of(rules, shift, seed));
     }
+
+    /// <summary>
+    /// Of rules on a chart of counts or shares, whose points are whole numbers: Poisson or binomial chances of the chart's first
+    /// judged phase, at its mean size where sizes differ, the mean moved upwards. Rules that see order are priced as for normal points.
+    /// </summary>
+    public static RulePrice OfCounts(ControlChart chart, IReadOnlyList<RunRule> rules, int seed)
+    {
+        if (chart.Phases.FirstOrDefault(p => p is { Judged: true, Sd: > 0 }) is not { } phase || ZoneChain.Of(rules) is not { } chain) return Of(rules, seed);
+        double perPoint = phase.Centre / phase.Sd / phase.Sd; // mean size, but for 1 − p of shares
+        if (chart.Kind == ChartKind.Counts)
+        {
+            double mean = phase.Centre * perPoint;
+            return Of(shift => chain.RunLength(UpTo(mean + shift * Math.Sqrt(mean)), mean, Math.Sqrt(mean)));
+        }
+
+        double share = phase.Centre, size = Math.Max(1, Math.Round(perPoint * (1 - share))), sigma = Math.Sqrt(size * share * (1 - share));
+        return Of(shift => chain.RunLength(UpTo(Math.Min(1, share + shift * sigma / size), (int)size), size * share, sigma));
+    }
+
+    private static Func<double, double> UpTo(double mean) => count => count < 0 ? 0 : Poisson.CDF(mean, count);
+
+    private static Func<double, double> UpTo(double share, int size) => count => count < 0 ? 0 : count >= size ? 1 : Binomial.CDF(share, size, count);
 }

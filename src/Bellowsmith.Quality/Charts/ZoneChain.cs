@@ -4,9 +4,9 @@ using MathNet.Numerics.Distributions;
 namespace Bellowsmith.Quality.Charts;
 
 /// <summary>
-/// The average run length of rules that see zones only, exact for independent normal points about known limits: a Markov chain
-/// over everything such rules can remember [Champ Woodall 1987]. The lines of the rules cut the axis into zones; a state
-/// is the hits each rule still needs of its last points, found by walking from an empty memory. Nothing is listed by hand.
+/// The average run length of rules that see zones only, exact for independent points about known limits: a Markov chain
+/// over everything such rules can remember [Champ Woodall 1987]. The lines of the rules cut the axis into zones, and each line is
+/// a zone of its own, on which only points that are whole numbers stand; a state the hits each rule still needs of its last points, found by walking from an empty memory. Nothing is listed by hand.
 /// </summary>
 internal sealed class ZoneChain
 {
@@ -17,7 +17,7 @@ internal sealed class ZoneChain
     private readonly int[] _next; // state by zone; −1 where a rule signals
     private readonly int _zones, _longest;
 
-    private ZoneChain(double[] cuts, int[] next, int longest) => (_cuts, _next, _zones, _longest) = (cuts, next, cuts.Length + 1, longest);
+    private ZoneChain(double[] cuts, int[] next, int longest) => (_cuts, _next, _zones, _longest) = (cuts, next, 2 * cuts.Length + 1, longest);
 
     public int States => _next.Length / _zones;
 
@@ -30,17 +30,22 @@ internal sealed class ZoneChain
         Track[] tracks = [.. zoned.SelectMany(r => TracksOf(r, cuts))];
         int bits = 0;
         for (int t = 0; t < tracks.Length; bits += tracks[t].Bits, t++) tracks[t] = tracks[t] with { Offset = bits };
-        return bits <= 128 && Walk(tracks, cuts.Length + 1) is { } next ? new(cuts, next, zoned.Max(r => r.Window)) : null;
+        return bits <= 128 && Walk(tracks, 2 * cuts.Length + 1) is { } next ? new(cuts, next, zoned.Max(r => r.Window)) : null;
     }
 
+    /// <summary>Mean number of normal points to the first signal with the mean moved by <paramref name="shift_sigma"/>.</summary>
+    public double RunLength(double shift_sigma) => RunLength(NormalChances(shift_sigma));
+
+    /// <summary>The same of whole numbers: the chance that a point lies up to a number, whose place is in σ from the centre.</summary>
+    public double RunLength(Func<double, double> upTo, double centre, double sigma) => RunLength(WholeChances(upTo, centre, sigma));
+
     /// <summary>
-    /// Mean number of points to the first signal with the mean moved by <paramref name="shift_sigma"/>. The chance of being
-    /// without a signal is carried forward until the share lost at each step has settled (to 1e-13 over a whole window); from
-    /// there on it is a geometric series. Infinite where no signal is possible.
+    /// The chance of being without a signal is carried forward until the share lost at each step has settled (to 1e-13 over two
+    /// windows); from there on it is a geometric series. Infinite where no signal is possible.
     /// </summary>
-    public double RunLength(double shift_sigma)
+    private double RunLength(double[] chance)
     {
-        double[] chance = ZoneChances(shift_sigma), now = new double[States], then = new double[States];
+        double[] now = new double[States], then = new double[States];
         now[0] = 1;
         double length = 0, left = 1, hazard = 0;
         for (int step = 0, still = 0; step < MostSteps && left > 0; step++)
@@ -74,16 +79,31 @@ internal sealed class ZoneChain
         return lost;
     }
 
-    // Each tail from its own side, so that far zones keep their digits.
-    private double[] ZoneChances(double shift)
+    // Each tail from its own side, so that far zones keep their digits; no point stands on a line.
+    private double[] NormalChances(double shift)
     {
         double[] chances = new double[_zones];
-        for (int z = 0; z < _zones; z++)
+        for (int z = 0; z < _zones; z += 2)
         {
-            double low = z == 0 ? double.NegativeInfinity : _cuts[z - 1] - shift, high = z == _cuts.Length ? double.PositiveInfinity : _cuts[z] - shift;
+            double low = z == 0 ? double.NegativeInfinity : _cuts[z / 2 - 1] - shift, high = z == _zones - 1 ? double.PositiveInfinity : _cuts[z / 2] - shift;
             chances[z] = low > 0 ? Below(-low) - Below(-high) : Below(high) - Below(low);
         }
 
+        return chances;
+    }
+
+    private double[] WholeChances(Func<double, double> upTo, double centre, double sigma)
+    {
+        double[] chances = new double[_zones];
+        double before = 0;
+        for (int k = 0; k < _cuts.Length; k++)
+        {
+            double line = centre + _cuts[k] * sigma, slack = ControlLimits.Around(centre, sigma).Slack(Math.Abs(_cuts[k]));
+            double below = upTo(Math.Ceiling(line - slack) - 1), on = upTo(Math.Floor(line + slack));
+            (chances[2 * k], chances[2 * k + 1], before) = (Math.Max(0, below - before), on - below, on);
+        }
+
+        chances[^1] = 1 - before;
         return chances;
     }
 
@@ -92,12 +112,12 @@ internal sealed class ZoneChain
 
     private static IEnumerable<Track> TracksOf(RunRule rule, double[] cuts)
     {
-        double[] inside = [.. Enumerable.Range(0, cuts.Length + 1).Select(z =>
-            z == 0 ? cuts[0] - 1 : z == cuts.Length ? cuts[^1] + 1 : (cuts[z - 1] + cuts[z]) / 2)];
+        double[] inside = [.. Enumerable.Range(0, 2 * cuts.Length + 1).Select(z =>
+            z % 2 == 1 ? cuts[z / 2] : z == 0 ? cuts[0] - 1 : z / 2 == cuts.Length ? cuts[^1] + 1 : (cuts[z / 2 - 1] + cuts[z / 2]) / 2)];
         Func<double, bool>[] sides = rule.Kind switch
         {
             RuleKind.BeyondOnOneSide => [z => z > rule.Distance_sigma, z => z < -rule.Distance_sigma],
-            RuleKind.Within => [z => Math.Abs(z) < rule.Distance_sigma],
+            RuleKind.Within => [z => Math.Abs(z) <= rule.Distance_sigma],
             _ => [z => Math.Abs(z) > rule.Distance_sigma],
         };
         return sides.Select(hit => new Track(rule.Count, rule.Window, [.. inside.Select(hit)], 0));

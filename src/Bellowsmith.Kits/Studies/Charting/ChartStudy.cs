@@ -20,8 +20,8 @@ public static class ChartStudy
     {
         ChartTable table = ChartTable.Read(path, question.Kind);
         ControlChart chart = Draw(table, question);
-        RulePrice together = Together(chart, question);
-        return new(question, table, chart, chart.Rules.Count == 1 ? [together] : [.. chart.Rules.Select(r => RulePrice.Of([r], question.Seed))], together);
+        RulePrice together = Price(chart, chart.Rules, question);
+        return new(question, table, chart, chart.Rules.Count == 1 ? [together] : [.. chart.Rules.Select(r => Price(chart, [r], question))], together);
     }
 
     private static ControlChart Draw(ChartTable table, ChartQuestion q)
@@ -38,10 +38,11 @@ public static class ChartStudy
         };
     }
 
-    private static RulePrice Together(ControlChart chart, ChartQuestion q) => q.Kind switch
+    private static RulePrice Price(ControlChart chart, IReadOnlyList<RunRule> rules, ChartQuestion q) => q.Kind switch
     {
         ChartKind.Ewma => SmoothedRunLength.EwmaPrice(q.Weight, q.Width),
         ChartKind.Cusum => SmoothedRunLength.CusumPrice(q.Allowance_sd, q.Decision_sd),
-        _ => RulePrice.Of(chart.Rules, q.Seed),
+        ChartKind.Counts or ChartKind.Shares => RulePrice.OfCounts(chart, rules, q.Seed),
+        _ => RulePrice.Of(rules, q.Seed),
     };
 }

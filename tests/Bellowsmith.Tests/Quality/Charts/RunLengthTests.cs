@@ -94,4 +94,31 @@ public sealed class RunLengthTests
 
     [Fact] // a weight of 1 is a chart of single values
     public void Ewma_OfWeightOne_IsThatOfSinglePoints() => Assert.Equal(370.39834734495, SmoothedRunLength.Ewma(1, 3, 0), 1e-6);
+
+    [Theory] // Poisson: 1/P(X > 4) of mean 1; 1/P(X > 1) of 0.2; 1/(P(X > 28) + P(X < 4)) of 16, the 28 itself being on the limit
+    [InlineData(1, 273.2354787)]
+    [InlineData(0.2, 57.06754003)]
+    [InlineData(16, 438.2674455)]
+    public void OfCounts_OnePointBeyond_IsTheInverseOfItsChance(double mean, double length)
+    {
+        ControlChart chart = CountsChart.Draw([0], null, new(Centre: mean), [RunRule.BeyondThreeSigma]);
+
+        Assert.Equal(length, RulePrice.OfCounts(chart, chart.Rules, seed: 1).Unchanged.Points, 1e-8 * length);
+    }
+
+    [Fact] // binomial of 50 pieces at 0.1: 1/P(X > 11), 11.36 being the limit
+    public void OfCounts_OfShares_IsBinomial()
+    {
+        ControlChart chart = SharesChart.Draw([0], [50], new(Centre: 0.1), [RunRule.BeyondThreeSigma]);
+
+        Assert.Equal(310.5666125942, RulePrice.OfCounts(chart, chart.Rules, seed: 1).Unchanged.Points, 1e-6);
+    }
+
+    [Fact] // Poisson of mean 4: above with 0.371163, below with 0.433470; a 4 stands on the centre line and breaks a run
+    public void OfCounts_OnTheCentreLine_BreaksARun()
+    {
+        ControlChart chart = CountsChart.Draw([4], null, new(Centre: 4), [RunRule.OnOneSide(8)]);
+
+        Assert.Equal(1071.116533, RulePrice.OfCounts(chart, chart.Rules, seed: 1).Unchanged.Points, 1e-4);
+    }
 }

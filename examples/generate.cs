@@ -59,6 +59,7 @@ Write("cars/front-ratio.csv", ["wheel travel [mm],strut travel [mm]",
     .. Heights(-60, 60, 10).Select(z => Invariant($"{z * 1e3:0},{Rounded((0.93 * z + 0.2 * z * z) * 1e3, 1)}"))]);
 Write("dampers/stop-22.csv", Stop(22, 11, 260));
 Write("dampers/stop-26.csv", Stop(26, 13, 210));
+Write("measured/crimp-diameter.csv", Crimps(days: 24, perDay: 5, wornFrom: 12));
 
 static CordBellows Cords(int convolutions, double bead_mm, double angle_deg, double length_mm, double? plate_mm = null) =>
     new(convolutions, bead_mm * 1e-3, angle_deg * Math.PI / 180, length_mm * 1e-3, plateRadius_m: plate_mm * 1e-3);
@@ -80,6 +81,24 @@ static IEnumerable<string> Stop(int free_mm, int solid_mm, double soft_N)
 
 void Write(string file, IEnumerable<string> lines) =>
     File.WriteAllText(Path.Combine(folder, file), string.Concat(lines.Select(line => line + "\n")));
+
+// A month on the crimp press, five rings measured a day across the crimp. From one day on the die wears by 2 µm a day.
+static IEnumerable<string> Crimps(int days, int perDay, int wornFrom)
+{
+    yield return "# Fenwright Strut Works, crimp press 2: diameter across the crimp of the upper ring. Invented data.";
+    yield return "subgroup,value [mm],note";
+    NearlyNormal noise = new(118);
+    DateOnly date = new(2027, 2, 1);
+    for (int day = 0; day < days; day++, date = date.AddDays(date.DayOfWeek == DayOfWeek.Friday ? 3 : 1))
+    {
+        double wear_mm = 0.002 * Math.Max(0, day - wornFrom), ofDay_mm = 0.002 * noise.Next();
+        for (int k = 0; k < perDay; k++)
+        {
+            string note = (day, k) switch { (0, 0) => "new die", (7, 2) => "press greased", _ => "" };
+            yield return Invariant($"{date:yyyy-MM-dd},{Rounded(118.4 + wear_mm + ofDay_mm + 0.015 * noise.Next(), 3)},{note}");
+        }
+    }
+}
 
 static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
@@ -163,9 +182,9 @@ internal sealed class LoadFrame(Bellows spring, ulong seed)
 {
     private const double SlowExponent = 1.01, FastExponent = 1.36, FastSpread = 0.005, SmallStrokeStiffer = 1.15, Stroke_m = 0.002;
 
+    private readonly NearlyNormal _noise = new(seed);
     private readonly List<Reading> _readings = [];
     private double[] _heights_m = [];
-    private ulong _state = seed;
     private int _sweep;
     private double _zero_N, _gain;
 
@@ -255,8 +274,20 @@ internal sealed class LoadFrame(Bellows spring, ulong seed)
         return (++_sweep).ToString("00", CultureInfo.InvariantCulture);
     }
 
-    // Nearly normal, deviation 1: twelve uniform numbers (splitmix64) less their mean, so that no platform rounds otherwise.
-    private double Noise()
+    private double Noise() => _noise.Next();
+
+    private sealed record Reading(
+        double Height_m, double GaugePressure_Pa, double Force_N, double? Volume_m3, double? Amplitude_m, string Mode, string Direction, string Sweep);
+}
+
+/// <summary>
+/// Nearly normal, deviation 1: twelve uniform numbers (splitmix64) less their mean, so that no platform rounds otherwise.
+/// </summary>
+internal sealed class NearlyNormal(ulong seed)
+{
+    private ulong _state = seed;
+
+    public double Next()
     {
         double sum = -6;
         for (int k = 0; k < 12; k++)
@@ -269,9 +300,6 @@ internal sealed class LoadFrame(Bellows spring, ulong seed)
 
         return sum;
     }
-
-    private sealed record Reading(
-        double Height_m, double GaugePressure_Pa, double Force_N, double? Volume_m3, double? Amplitude_m, string Mode, string Direction, string Sweep);
 }
 
 /// <summary>

@@ -16,7 +16,7 @@ public static class SheetPdf
             foreach (StrutAnswers strut in sheet.Struts)
             {
                 using SKCanvas canvas = document.BeginPage(paper.Width, paper.Height);
-                new StrutPage(new Pen(canvas, letters), sheet, strut, paper).Draw();
+                new StrutPage(new CanvasPen(canvas, letters), sheet, strut, paper).Draw();
                 document.EndPage();
             }
 

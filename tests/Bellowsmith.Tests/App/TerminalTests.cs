@@ -19,6 +19,7 @@ public sealed class TerminalTests
     [InlineData("travel-street", 0, "travel", Street)]
     [InlineData("spring-single", 0, "spring", Single, "--at", "70 mm", "--load", "3300 N")]
     [InlineData("spring-outside", 3, "spring", Single, "--at", "140 mm", "--load", "3300 N")]
+    [InlineData("chart-crimps", 0, "chart", "examples/fenwright/measured/crimp-diameter.csv", "--kind", "individuals", "--base", "60", "--rule", "one point beyond 3 sigma", "--rule", "eight in a row on one side")]
     [InlineData("help", 0, "--help")]
     [InlineData("help-height", 0, "height", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)

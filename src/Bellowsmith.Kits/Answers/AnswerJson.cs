@@ -23,6 +23,12 @@ public static class AnswerJson
 
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
+    public static string Write(LeakAnswer answer) => JsonSerializer.Serialize(answer, _context.LeakAnswer);
+
+    public static string Write(PairAnswer answer) => JsonSerializer.Serialize(answer, _context.PairAnswer);
+
+    public static string Write(SerialAnswer answer) => JsonSerializer.Serialize(answer, _context.SerialAnswer);
+
     /// <summary>Faults as an array of { file, where, found, allowed, fix }.</summary>
     public static string Write(IReadOnlyList<Fault> faults) => JsonSerializer.Serialize(faults, _context.IReadOnlyListFault);
 }
@@ -33,5 +39,8 @@ public static class AnswerJson
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
+[JsonSerializable(typeof(LeakAnswer))]
+[JsonSerializable(typeof(PairAnswer))]
+[JsonSerializable(typeof(SerialAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<Fault>))]
 internal sealed partial class AnswerJsonContext : JsonSerializerContext;

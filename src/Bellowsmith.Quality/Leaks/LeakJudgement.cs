@@ -22,6 +22,9 @@ public enum LeakReason
 
     /// <summary>The log is too short to tell its scatter.</summary>
     TooFewReadings,
+
+    /// <summary>The log lies on its line exactly: its instruments do not resolve their scatter.</summary>
+    NoScatter,
 }
 
 /// <summary>

@@ -40,6 +40,9 @@ public sealed record LoggedDecay
 
     public bool IsEnough => Independent >= LeastIndependent;
 
+    /// <summary>Whether the readings scatter at all about their line, beyond what rounding of the arithmetic makes.</summary>
+    public bool HasScatter => Slope.StandardUncertainty * Duration_s > 1e-12 * StartAbsolutePressure_Pa / StartTemperature_K;
+
     /// <summary>Whether the residuals drift.</summary>
     public bool Bends => Math.Abs(Bend) > 2;
 

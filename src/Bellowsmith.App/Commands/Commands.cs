@@ -25,6 +25,8 @@ public static class Commands
             PairsCommand.Create(),
             SerialCommand.Create(),
             SheetCommand.Create(),
+            CapabilityCommand.Create(),
+            LifeCommand.Create(),
             ServeCommand.Create(),
             CompletionCommand.Create(),
         };
@@ -41,6 +43,10 @@ public static class Commands
             ["new"] = SerialCommand.Example,
             ["check"] = SerialCommand.Example,
             ["sheet"] = SheetCommand.Example,
+            ["capability"] = CapabilityCommand.Example,
+            ["life"] = LifeCommand.Example,
+            ["plan"] = LifeCommand.PlanExample,
+            ["fit"] = LifeCommand.FitExample,
             ["serve"] = ServeCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });

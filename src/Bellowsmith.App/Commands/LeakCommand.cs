@@ -18,15 +18,18 @@ internal sealed class LeakCommand
         bellowsmith leak --volume "1.25 L" --start-gauge "150 psi" --start-temperature "21.5 degC" --end-gauge "147.1 psi"
             --end-temperature "17 degC" --time "24 h" --limit "2 psi" --fixture "a rigid frame at 80 mm"
         answers with the leak at 20 °C, its uncertainty, and whether it keeps the limit with 95 %.
-        bellowsmith leak examples/fenwright/measured/leak-log.csv --volume "3.2 L" --limit "1 kPa" --settle "15 min"
+        bellowsmith leak examples/fenwright/measured/leak-log.csv --volume "1.30 L" --limit "3 kPa" --settle "30 min"
         judges a log: columns time, gauge pressure or absolute pressure, temperature.
         Exit code 3 where the verdict is "not decidable": it says why and what would decide.
         """;
 
+    private const double LeastAmbient_Pa = 20e3;
+
     private readonly Argument<string?> _log = new("FILE.csv") { Description = "A log of the test, in place of two readings.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Option<Quantity?> _volume = Positive("--volume", "Volume of the air under test, line to the closed valve included", "1.25 L", Dimension.Volume);
-    private readonly Option<Quantity?> _startGauge = QuantityOption.Create("--start-gauge", "Gauge pressure at the start", "150 psi", Dimension.GaugePressure);
-    private readonly Option<Quantity?> _endGauge = QuantityOption.Create("--end-gauge", "Gauge pressure at the end", "147.1 psi", Dimension.GaugePressure);
+    private readonly Option<Quantity?> _startGauge = Positive("--start-gauge", "Gauge pressure at the start", "150 psi", Dimension.GaugePressure);
+    private readonly Option<Quantity?> _endGauge = QuantityOption.Create("--end-gauge", "Gauge pressure at the end", "147.1 psi", Dimension.GaugePressure,
+        gauge_Pa => gauge_Pa > -LeastAmbient_Pa ? null : "must be above -20 kPa.");
     private readonly Option<Quantity?> _startTemperature = Temperature("--start-temperature", "Temperature of the part's air at the start", "21.5 degC");
     private readonly Option<Quantity?> _endTemperature = Temperature("--end-temperature", "Temperature of the part's air at the end", "17 degC");
     private readonly Option<Quantity?> _time = Positive("--time", "Time between the readings; with a log, the time the limit is for", "24 h", Dimension.Time);

@@ -33,7 +33,7 @@ internal static class LeakView
         foreach (Note note in words.Notes()) screen.Point(note.About, note.Text);
         screen.Point("stored energy", words.Energy());
         screen.Blank();
-        screen.Quiet(Cautions.PressureTest);
+        screen.Quiet(Cautions.LeakTest);
         screen.Quiet(Cautions.Local);
 
         (IReadOnlyList<string> Cells, bool Marked) Row(string source, double rate, double loss, bool marked) => (

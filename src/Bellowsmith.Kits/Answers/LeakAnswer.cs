@@ -20,7 +20,7 @@ public sealed record LeakAnswer(
     /// <summary>Value and limit are shares of the start for the total change, else Pa of loss.</summary>
     public sealed record LeakRule(string Rule, double? Value, double? Limit, bool? Holds);
 
-    public sealed record LeakLine(int Readings, double IndependentReadings, double Autocorrelation, double Bend, bool Drifts, double? TwoPoint_Pa_m3_per_s);
+    public sealed record LeakLine(int Readings, double IndependentReadings, double Autocorrelation, double Drift, bool Drifts, double? TwoPoint_Pa_m3_per_s);
 
     public sealed record LeakEnergy(
         double Isentropic_J, double Brode_J, double Isothermal_J, double NetIsothermal_J, double Tnt_g, double TntDivisor_J_per_kg, double Water_J);
@@ -40,7 +40,7 @@ public sealed record LeakAnswer(
             r.Judgement.Limit_Pa * 1e-3, r.Limit_Pa_m3_per_s, r.UncompensatedDrop_Pa * 1e-3, r.Time_s,
             [.. (e?.Contributions ?? []).Select(c => new LeakShare(LeakWords.Source(c.Source), c.Rate_Pa_m3_per_s, c.Loss_Pa * 1e-3))],
             [.. r.Findings.Select(f => new LeakRule(LeakWords.Rule(f.Rule), f.Value, f.Limit, f.Holds))],
-            r.Log is { } log ? new(log.Count, log.Independent, log.Autocorrelation, log.Bend, log.Bends, r.Test?.Rate.Value_Pa_m3_per_s) : null,
+            r.Log is { } log ? new(log.Count, log.Independent, log.Autocorrelation, log.Drift, log.Drifts, r.Test?.Rate.Value_Pa_m3_per_s) : null,
             new(s.Isentropic_J, s.Brode_J, s.Isothermal_J, s.NetIsothermal_J, s.Tnt_kg * 1e3, Quality.Leaks.StoredEnergy.TntDivisor_J_per_kg, s.Water_J),
             [.. words.Notes()]);
     }

@@ -47,14 +47,14 @@ public sealed class LeakWords(LeakTestResult result, DisplayUnits units)
     public string Found(MethodFinding finding) => finding switch
     {
         { Rule: MethodRule.TotalChange, Value: { } value, Limit: { } limit } => $": {_share.Write(value, 2)}, asked {_share.Write(limit, 2)}",
-        { Value: { } value, Limit: { } limit } => $": {Pressure(value)}, asked {Pressure(limit)}",
+        { Value: { } value, Limit: { } limit } => $": {Loss(value)}, asked {Loss(limit)}",
         _ => "",
     };
 
     public string Answer() => result.Estimate is not { } e
         ? $"{Capital(Verdict(_judged.Verdict))}."
         : $"{(_judged.Reason == LeakReason.NoLimit ? "" : Capital(Verdict(_judged.Verdict)) + ": ")}it leaks {Rate(e.Rate.Value_Pa_m3_per_s)} ± {Rate(2 * e.RateUncertainty_Pa_m3_per_s)} (2 u) at {Celsius(e.Rate.ReferenceTemperature_K)}, "
-            + $"a corrected loss of {Pressure(e.CorrectedLoss_Pa)} in {_time.Write(result.Time_s, 3)} at the start temperature.";
+            + $"a corrected loss of {Loss(e.CorrectedLoss_Pa)} in {_time.Write(result.Time_s, 3)} at the start temperature.";
 
     public string Reason() => Why() + (result.IsHeld || _judged.Verdict == LeakVerdict.NotDecidable ? ""
         : " It holds only if the spring's height was held: nothing is said of a fixture, and a bellows that creeps fakes a leak.");
@@ -70,22 +70,22 @@ public sealed class LeakWords(LeakTestResult result, DisplayUnits units)
         [
             .. r.TimeFactor is { } f ? [$"a test {f.ToString("0.0", CultureInfo.InvariantCulture)} times as long ({_time.Write(f * result.Time_s, 3)}) at the same leak"] : (string[])[],
             .. r.TemperatureUncertainty_K is { } t ? [$"temperatures each with u of {_kelvin.Write(t, 2)}"] : (string[])[],
-            .. r.GaugeUncertainty_Pa is { } g ? [$"gauge readings each with u of {Pressure(g, 2)}"] : (string[])[],
+            .. r.GaugeUncertainty_Pa is { } g ? [$"gauge readings each with u of {Loss(g, 2)}"] : (string[])[],
         ];
         return ways.Length == 0 ? "The loss lies on the limit: no single finer instrument and no test a thousand times as long decides it." : $"Any one of these would, if the leak is what it seems: {string.Join("; ", ways)}.";
     }
 
     public IEnumerable<Note> Notes()
     {
-        yield return new("raw drop", $"The readings differ by {Pressure(result.UncompensatedDrop_Pa)}. That is not a leak: cooling is in it"
-            + (result.Test is { } t ? $", and here one kelvin looks like {Pressure(t.PascalsPerKelvin)}." : "."));
+        yield return new("raw drop", $"The readings differ by {Loss(result.UncompensatedDrop_Pa)}. That is not a leak: cooling is in it"
+            + (result.Test is { } t ? $", and here one kelvin looks like {Loss(t.PascalsPerKelvin)}." : "."));
         if (result.Estimate is { } e && e.CorrectedLoss_Pa < 0 && _judged.Reason != LeakReason.Gained)
             yield return new("rise", "Corrected for temperature it gained: within the uncertainty that is a leak too small to see.");
         if (result.Log is { } log)
         {
-            yield return new("log", Text($"{log.Count} readings over {_time.Write(log.Duration_s, 3)}, lag-1 autocorrelation {log.Autocorrelation:0.00}: worth {log.Independent:0} independent ones. The scatter does not show what all readings share, such as a gauge's gain."));
+            yield return new("log", Text($"{log.Count} readings over {_time.Write(log.Duration_s, 3)}, lag-1 autocorrelation {log.Autocorrelation:0.00}: worth {log.Independent:0} independent ones. The scatter does not show what all readings share: a gauge's gain, or weather that a gauge takes for a leak."));
             yield return new("two points", $"First and last reading alone: {Rate(result.Test!.Rate.Value_Pa_m3_per_s)}.");
-            if (log.Bends) yield return new("settling", Text($"The residuals bend ({log.Bend:0.0} standard errors): part or air is still settling. Leave out more with --settle, for example \"15 min\"."));
+            if (log.Drifts) yield return new("settling", Text($"The second half alone falls at another slope ({log.Drift:0.0} standard errors): part or air is still settling. Leave out more with --settle, for example \"15 min\"."));
         }
         else if (result.Input.EndAmbient is null)
         {
@@ -93,7 +93,7 @@ public sealed class LeakWords(LeakTestResult result, DisplayUnits units)
         }
 
         if (result.Input.Creep == 0)
-            yield return new("creep", $"No creep of the volume is counted; 0.1 % between the readings looks like {Pressure(result.StartAbsolutePressure_Pa * 1e-3)}. Give --creep.");
+            yield return new("creep", $"No creep of the volume is counted; 0.1 % between the readings looks like {Loss(result.StartAbsolutePressure_Pa * 1e-3)}. Give --creep.");
         yield return new("fixture", result.IsHeld ? $"The height was held by {result.Input.Fixture}."
             : "The method is not for parts that change their shape: hold the spring's height in a rigid fixture, let it settle, and say so with --fixture.");
     }
@@ -106,10 +106,10 @@ public sealed class LeakWords(LeakTestResult result, DisplayUnits units)
 
     public static string Rate(double rate_Pa_m3_per_s) => _rate.Write(rate_Pa_m3_per_s, 3).Replace('-', '−');
 
-    public string Pressure(double difference_Pa, int digits = 3) => units.UnitOf(Dimension.GaugePressure).Write(difference_Pa, digits).Replace('-', '−');
+    private string Loss(double difference_Pa, int digits = 3) => units.UnitOf(Dimension.GaugePressure).Write(difference_Pa, digits).Replace('-', '−');
 
     public static string InOtherUnits(LeakRate rate) => Text(
-        $"{rate.Value_Pa_m3_per_s:0.000e+0} Pa·m³/s = {rate.Moles_per_s:0.000e+0} mol/s = {rate.Air_kg_per_s * 3.6e6:0.000} g/h of air = {rate.StandardCubicCentimetres_per_min(273.15):0.000} cm³/min at 101.325 kPa and 0 °C, {rate.StandardCubicCentimetres_per_min(293.15):0.000} at 20 °C");
+        $"{rate.Value_Pa_m3_per_s:0.000e+0} Pa·m³/s = {rate.Moles_per_s:0.000e+0} mol/s = {Digits(rate.Air_kg_per_s * 3.6e6)} g/h of air = {Digits(rate.StandardCubicCentimetres_per_min(273.15))} cm³/min at 101.325 kPa and 0 °C, {Digits(rate.StandardCubicCentimetres_per_min(293.15))} at 20 °C").Replace('-', '−');
 
     private string Why() => _judged.Reason switch
     {
@@ -117,8 +117,8 @@ public sealed class LeakWords(LeakTestResult result, DisplayUnits units)
         LeakReason.NoLimit => "No limit is given, so nothing is judged.",
         LeakReason.TooFewReadings => "The log is too short, or its readings follow each other too closely, to tell a leak from its scatter.",
         LeakReason.NoScatter => "The log lies on its line exactly: its last digits hide the scatter, so nothing says how well the leak is known.",
-        LeakReason.Gained => $"Corrected for temperature the part gained {Pressure(-result.Estimate!.CorrectedLoss_Pa)}, more than three standard uncertainties: a shut part cannot, so a reading, the temperature of its air or the held height is wrong.",
-        _ => $"The corrected loss of {Pressure(result.Estimate!.CorrectedLoss_Pa)} (u {Pressure(result.Estimate.LossUncertainty_Pa)}) keeps the limit of {Pressure(_judged.Limit_Pa!.Value)} with a probability of {Percent(_judged.ConformanceProbability!.Value)}; "
+        LeakReason.Gained => $"Corrected for temperature the part gained {Loss(-result.Estimate!.CorrectedLoss_Pa)}, more than three standard uncertainties: a shut part cannot, so a reading, the temperature of its air or the held height is wrong.",
+        _ => $"The corrected loss of {Loss(result.Estimate!.CorrectedLoss_Pa)} (u {Loss(result.Estimate.LossUncertainty_Pa)}) keeps the limit of {Loss(_judged.Limit_Pa!.Value)} with a probability of {Percent(_judged.ConformanceProbability!.Value)}; "
             + (_judged.Verdict switch
             {
                 LeakVerdict.Conforms => "95 % is needed.",
@@ -127,10 +127,12 @@ public sealed class LeakWords(LeakTestResult result, DisplayUnits units)
             }),
     };
 
+    private static string Digits(double value) => value.ToString("G3", CultureInfo.InvariantCulture);
+
     private static string Percent(double share) => share switch
     {
-        > 0.9999 => "more than 99.99 %",
-        < 0.0001 => "less than 0.01 %",
+        > 0.9999 => "more than 99.99 %",
+        < 0.0001 => "less than 0.01 %",
         > 0.99 or < 0.01 => Text($"{share * 100:0.00} %"),
         _ => Text($"{share * 100:0.0} %"),
     };

@@ -28,7 +28,7 @@ public sealed class DecayTable
     {
         Readings readings = Readings.Read(path,
             ReadingColumn.Quantity(Time, Dimension.Time, "0 s", "10000 h"),
-            ReadingColumn.Quantity(Gauge, Dimension.GaugePressure, "-1 bar", "100 bar", optional: true),
+            ReadingColumn.Quantity(Gauge, Dimension.GaugePressure, "-0.2 bar", "100 bar", optional: true),
             ReadingColumn.Quantity(Absolute, Dimension.AbsolutePressure, "0.01 bar", "101 bar", optional: true),
             ReadingColumn.Quantity(Temperature, Dimension.Temperature, "-60 degC", "150 degC", optional: true));
         CappedFaults faults = new(readings.File);

@@ -36,6 +36,8 @@ var folder = Path.Combine((string)AppContext.GetData("EntryPointFileDirectoryPat
 
 Write("measured/crimp-diameter-batch.csv", CrimpBatch(parts: 40));
 Write("measured/endurance.csv", Endurance());
+Write("measured/rear-dampers.csv", Dampers(ofEachHand: 12));
+Write("measured/leak-log.csv", LeakLog(minutes: 480));
 
 // A frame that exports decimal commas, one that exports tabs, one in inches.
 Write("springs/single-152.csv", new LoadFrame(single152, 152)
@@ -97,6 +99,39 @@ static IEnumerable<string> Crimps(int days, int perDay, int wornFrom)
             string note = (day, k) switch { (0, 0) => "new die", (7, 2) => "press greased", _ => "" };
             yield return Invariant($"{date:yyyy-MM-dd},{Rounded(118.4 + wear_mm + ofDay_mm + 0.015 * noise.Next(), 3)},{note}");
         }
+    }
+}
+
+// Dampers from the dyno, before left and right are chosen for a car: a dozen of each hand, valves a little apart by lot.
+static IEnumerable<string> Dampers(int ofEachHand)
+{
+    yield return "# Fenwright Strut Works, rear dampers at click 8: force at 0.13 m/s, mean of three strokes. Invented data.";
+    yield return "unit,hand,characteristic,value [N],tolerance [N]";
+    NearlyNormal noise = new(211);
+    for (int unit = 1; unit <= 2 * ofEachHand; unit++)
+    {
+        double ofUnit = noise.Next();
+        string hand = unit % 2 == 1 ? "left" : "right";
+        yield return Invariant($"R{unit:00},{hand},rebound,{Rounded(905 + 24 * ofUnit + 10 * noise.Next(), 0)},30");
+        yield return Invariant($"R{unit:00},{hand},compression,{Rounded(412 + 9 * ofUnit + 8 * noise.Next(), 0)},20");
+    }
+}
+
+// A spring held at 80 mm loses 0.2 kPa an hour. Its air comes hot from the pump and settles within minutes, unseen by the thermometer on
+// its plate; the room swings, and air and thermometer follow it not quite together.
+static IEnumerable<string> LeakLog(int minutes)
+{
+    yield return "# Fenwright Strut Works, single 152 in the rigid frame at 80 mm, 1.30 L with its line. Invented data.";
+    yield return "time [min],gauge pressure [kPa],temperature [degC]";
+    NearlyNormal noise = new(319);
+    double apart_K = 0;
+    for (int minute = 0; minute <= minutes; minute++)
+    {
+        double room_K = 294.6 - 0.002 * minute + 0.35 * Math.Sin(minute / 37.0);
+        apart_K = 0.9 * apart_K + 0.008 * noise.Next();
+        double air_K = room_K + apart_K + 1.4 * Math.Exp(-minute / 4.0);
+        double absolute_kPa = (801.3 - 0.2 * minute / 60) * air_K / 294.6;
+        yield return Invariant($"{minute},{Rounded(absolute_kPa - 101.325 + 0.02 * noise.Next(), 2)},{Rounded(room_K - 273.15 + 0.01 * noise.Next(), 2)}");
     }
 }
 

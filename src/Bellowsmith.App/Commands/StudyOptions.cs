@@ -50,6 +50,9 @@ internal sealed class StudyOptions
     public double? Ambient_Pa(ParseResult parsed) => parsed.GetValue(_ambient)?.Si
         ?? (parsed.GetValue(_altitude) is { } altitude ? StandardAtmosphere.AbsolutePressure_Pa(altitude.Si) : null);
 
+    /// <summary>The ambient pressure as it was typed, for its digits; null where it was not.</summary>
+    public Quantity? WrittenAmbient(ParseResult parsed) => parsed.GetValue(_ambient);
+
     public DisplayUnits Units(ParseResult parsed, IReadOnlyDictionary<Dimension, string> written) => parsed.GetValue(_units) switch
     {
         Metric => DisplayUnits.Metric,

@@ -23,6 +23,12 @@ public static class AnswerJson
 
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
+    public static string Write(LeakAnswer answer) => JsonSerializer.Serialize(answer, _context.LeakAnswer);
+
+    public static string Write(PairAnswer answer) => JsonSerializer.Serialize(answer, _context.PairAnswer);
+
+    public static string Write(SerialAnswer answer) => JsonSerializer.Serialize(answer, _context.SerialAnswer);
+
     public static string Write(CapabilityAnswer answer) => JsonSerializer.Serialize(answer, _context.CapabilityAnswer);
 
     public static string Write(LifeAnswer answer) => JsonSerializer.Serialize(answer, _context.LifeAnswer);
@@ -39,6 +45,9 @@ public static class AnswerJson
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
+[JsonSerializable(typeof(LeakAnswer))]
+[JsonSerializable(typeof(PairAnswer))]
+[JsonSerializable(typeof(SerialAnswer))]
 [JsonSerializable(typeof(CapabilityAnswer))]
 [JsonSerializable(typeof(LifeAnswer))]
 [JsonSerializable(typeof(LifePlanAnswer))]

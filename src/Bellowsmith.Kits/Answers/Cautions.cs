@@ -6,6 +6,9 @@ public static class Cautions
     public const string CompressedAir =
         "Compressed air stores energy: keep to the spring maker's greatest gauge pressure, never inflate a spring whose length nothing holds, stand clear of fittings.";
 
+    public const string LeakTest =
+        "A part under test can burst: test behind a guard that would hold it, with water where that is possible, raise the gauge pressure slowly, and let it down before anyone comes near.";
+
     public const string RaisedCar =
         "A car on air can drop: support it on stands at its jacking points, air let out, before anything is reached under it.";
 

@@ -21,7 +21,7 @@ public static class ChartSvg
     {
         using MemoryStream bytes = new();
         using (XmlWriter xml = XmlWriter.Create(bytes, new() { Encoding = new UTF8Encoding(false), Indent = true, IndentChars = " ", NewLineChars = "\n" }))
-        using (Letters letters = new())
+        using (Letters letters = new(tabular: true))
         {
             string id = string.Concat(chart.Id.Where(char.IsAsciiLetterOrDigit).Prepend('f'));
             SvgPen pen = new(xml, id, letters);
@@ -47,6 +47,7 @@ public static class ChartSvg
         xml.WriteAttributeString("role", "img");
         xml.WriteAttributeString("aria-labelledby", $"{id}-title {id}-desc");
         xml.WriteAttributeString("font-family", "Inter, 'Helvetica Neue', Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif");
+        xml.WriteAttributeString("font-variant-numeric", "tabular-nums");
         xml.WriteAttributeString("stroke-linejoin", "round");
         foreach ((string name, string text) in (ReadOnlySpan<(string, string)>)[("title", chart.Title), ("desc", chart.Summary)])
         {

@@ -11,7 +11,7 @@ public static class SheetPdf
     {
         using MemoryStream bytes = new();
         using (SKDocument document = SKDocument.CreatePdf(bytes, Metadata(sheet)))
-        using (Letters letters = new())
+        using (Letters letters = new(tabular: false))
         {
             foreach (StrutAnswers strut in sheet.Struts)
             {

@@ -6,7 +6,7 @@ namespace Bellowsmith.Papers.Drawing;
 internal sealed class ChartLabels(Pen pen, ChartPlot plot, SKRect box, float letters)
 {
     private const float Gap = 4, Overlap = 1000, Outside = 500;
-    private static readonly float[] _steps = [0, 1.2f, 2.4f, 3.6f, 5, 6.5f, 8, 10, 12];
+    private static readonly float[] _steps = [0, 1.2f, 2.4f, 3.6f, 5, 6.5f];
 
     private readonly List<SKRect> _taken = [];
     private readonly List<SKPoint> _drawn = [];

@@ -50,9 +50,9 @@ internal sealed class ChartLayout
 
     public float Letters => 0.9f * _size;
 
-    /// <summary>Names of lines that reach the right edge of a wide figure, broken into lines, with the value they end at.</summary>
-    public IEnumerable<(IReadOnlyList<string> Lines, double Y)> Margins => _wide
-        ? Ends().Where(e => AtEdge(e.X)).Select(e => (_pen.Lines(e.Label, Letters, GreatestMargin * _box.Width - _size), e.Y)) : [];
+    /// <summary>Names of lines that reach the right edge of a wide figure, broken into lines, with the place they end at.</summary>
+    public IEnumerable<(IReadOnlyList<string> Lines, double X, double Y)> Margins => _wide
+        ? Ends().Where(e => AtEdge(e.X)).Select(e => (_pen.Lines(e.Label, Letters, GreatestMargin * _box.Width - _size), e.X, e.Y)) : [];
 
     /// <summary>Names of the other lines with the place they name.</summary>
     public IEnumerable<(string Label, SKPoint At)> Inside(ChartPlot plot) =>

@@ -41,7 +41,7 @@ internal sealed class ChartView
         foreach ((string label, SKPoint at) in _layout.Inside(_plot)) _labels.Write(label, at, Shade.Ink, false, 1, -1, 0);
         foreach (ChartPoints points in _layout.Keyed)
             _labels.Write($"• {points.Label}", new SKPoint(Area.Left + 2, Area.Bottom - 3), Shade.Quiet, false, 1);
-        if (_labels.Unplaced > 0) _layout.Note($"{_labels.Unplaced} more without room for words");
+        if (_labels.Unplaced > 0) _layout.Note($"{_labels.Unplaced} more without room for their words");
     }
 
     private void Data()
@@ -142,7 +142,12 @@ internal sealed class ChartView
     private void Mark(ChartMark mark)
     {
         SKPoint at = _plot.At(mark.X, mark.Y);
-        if (mark.Kind == MarkKind.Setting) _pen.Line(at.X, at.Y, at.X, Area.Bottom, Shade.Accent, 0.6f);
+        if (mark.Kind == MarkKind.Setting)
+        {
+            _pen.Line(at.X, at.Y, at.X, Area.Bottom, Shade.Accent, 0.6f);
+            _labels.Avoid([at, new SKPoint(at.X, Area.Bottom)]);
+        }
+
         ChartShapes.Mark(_pen, mark.Kind, at);
         Covers(at);
     }

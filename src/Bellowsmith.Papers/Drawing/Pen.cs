@@ -50,7 +50,7 @@ internal abstract class Pen(Letters letters)
 
     public IReadOnlyList<string> Lines(string text, float size, float width) => letters.Lines(text, size, false, width);
 
-    public float Width(string text, float size, bool bold = false) => letters.Font(size, bold).MeasureText(text);
+    public float Width(string text, float size, bool bold = false) => letters.Width(text, size, bold);
 
     protected abstract void Words(string text, float left, float y, float width, float size, Shade colour, bool bold);
 }

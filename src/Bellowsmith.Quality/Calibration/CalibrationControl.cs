@@ -1,5 +1,5 @@
+using Bellowsmith.Quality.Distributions;
 using Bellowsmith.Quality.Gauges;
-using MathNet.Numerics.Distributions;
 
 namespace Bellowsmith.Quality.Calibration;
 
@@ -27,7 +27,7 @@ public readonly record struct CheckValue(double Day, double Reference, double Va
 /// <summary>
 /// Does a calibration still hold? Check standards are read on later days through its inverse; what they miss their references
 /// by stays within <c>±t(1 − α/2m)·s/|slope|</c>, m standards a day, s and its degrees those of the calibration
-/// [NIST Handbook 2012, 2.3.7], and does not move with time. Of a quadratic the slope is the least within its range.
+/// [NIST Handbook 2012, 2.3.7; the form of the limits from memory], and does not move with time. Of a quadratic the slope is the least within its range.
 /// </summary>
 /// <param name="Checks">In the order given.</param>
 /// <param name="Limit">Half-width of the limits; null where the calibration left no degrees of freedom.</param>
@@ -59,7 +59,7 @@ public sealed record CalibrationControl(
         int standards = references.Distinct().Count();
         double slope = Math.Min(Math.Abs(fit.SlopeAt(curve.Least)), Math.Abs(fit.SlopeAt(curve.Greatest)));
         double? limit = fit.ResidualDeviation is { } s && slope > 0
-            ? StudentT.InvCDF(0, 1, fit.Degrees, 1 - Significance / (2 * standards)) * s / slope : null;
+            ? Quantiles.StudentT(1 - Significance / (2 * standards), fit.Degrees) * s / slope : null;
         CheckValue[] checks = [.. values.Select((value, i) => new CheckValue(
             days[i], references[i], value, Math.Abs(value) > limit, references[i] < curve.Least || references[i] > curve.Greatest))];
         (double Slope, double T, int Degrees, double P)? drift = Drift(days, values);

@@ -1,5 +1,5 @@
+using Bellowsmith.Quality.Distributions;
 using Bellowsmith.Quality.Gauges;
-using MathNet.Numerics.Distributions;
 
 namespace Bellowsmith.Quality.Calibration;
 
@@ -71,7 +71,7 @@ public sealed record CalibrationCurve(
             return !(line.Misfit.P < Significance) ? CurveChoice.LineFitsRepeats
                 : bent?.Misfit.P < Significance ? CurveChoice.BothMissRepeats : CurveChoice.LineMissesRepeats;
         if (lineIsExact || quadratic.StandardError(2) is not { } error) return CurveChoice.CurvatureNotShown;
-        double critical = StudentT.InvCDF(0, 1, quadratic.Degrees, 1 - Significance / 2);
+        double critical = Quantiles.StudentT(1 - Significance / 2, quadratic.Degrees);
         return Math.Abs(quadratic.Coefficients[2]) > critical * error ? CurveChoice.CurvatureShown : CurveChoice.CurvatureNotShown;
     }
 }

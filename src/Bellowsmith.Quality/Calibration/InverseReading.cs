@@ -1,4 +1,4 @@
-using MathNet.Numerics.Distributions;
+using Bellowsmith.Quality.Distributions;
 
 namespace Bellowsmith.Quality.Calibration;
 
@@ -47,7 +47,7 @@ public sealed record InverseReading(
         (double value, double? other) = Roots(fit, reading, near: (curve.Least + curve.Greatest) / 2);
         value = Math.Clamp(value, curve.Least, curve.Greatest);
         if (fit.ResidualDeviation is not { } deviation) return new(reading, value, null, null, other, InverseTrouble.NoScatterKnown);
-        double width = StudentT.InvCDF(0, 1, fit.Degrees, (1 + Confidence) / 2) * deviation, range = curve.Greatest - curve.Least;
+        double width = Quantiles.StudentT((1 + Confidence) / 2, fit.Degrees) * deviation, range = curve.Greatest - curve.Least;
         double? low = End(curve.Least - range, -range / StepsPerRange), high = End(curve.Greatest + range, range / StepsPerRange);
         bool closed = low is not null && high is not null;
         return new(reading, value, closed ? low : null, closed ? high : null, other, closed ? InverseTrouble.None : InverseTrouble.BandOpen);

@@ -1,3 +1,4 @@
+using Bellowsmith.Quality.Distributions;
 using MathNet.Numerics.Distributions;
 
 namespace Bellowsmith.Quality.Gauges;
@@ -45,7 +46,7 @@ internal static class MeanSquares
     {
         (double low, double high) = Reach(degrees, tail);
         (double lessLow, double lessHigh) = Reach(lessDegrees, tail);
-        double f = FisherSnedecor.InvCDF(degrees, lessDegrees, 1 - tail), g = FisherSnedecor.InvCDF(degrees, lessDegrees, tail);
+        double f = Quantiles.F(1 - tail, degrees, lessDegrees), g = Quantiles.F(tail, degrees, lessDegrees);
         return (
             ((f - 1) * (f - 1) - low * low * f * f - lessHigh * lessHigh) / f,
             ((1 - g) * (1 - g) - high * high * g * g - lessLow * lessLow) / g);

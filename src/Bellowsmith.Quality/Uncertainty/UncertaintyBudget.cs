@@ -1,4 +1,4 @@
-using MathNet.Numerics.Distributions;
+using Bellowsmith.Quality.Distributions;
 
 namespace Bellowsmith.Quality.Uncertainty;
 
@@ -61,7 +61,6 @@ public sealed record UncertaintyBudget(
     }
 
     // The factor at whole degrees, rounded down, so that it is never too small [JCGM 100 2008, G.4.1].
-    private static double Factor(double? degrees, double confidence) => degrees is { } d && double.IsFinite(d)
-        ? StudentT.InvCDF(0, 1, Math.Max(1, Math.Floor(d)), (1 + confidence) / 2)
-        : Normal.InvCDF(0, 1, (1 + confidence) / 2);
+    private static double Factor(double? degrees, double confidence) =>
+        Quantiles.StudentT((1 + confidence) / 2, Math.Max(1, Math.Floor(degrees ?? double.PositiveInfinity)));
 }

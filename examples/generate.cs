@@ -38,6 +38,9 @@ Write("measured/crimp-diameter-batch.csv", CrimpBatch(parts: 40));
 Write("measured/endurance.csv", Endurance());
 Write("measured/rear-dampers.csv", Dampers(ofEachHand: 12));
 Write("measured/leak-log.csv", LeakLog(minutes: 480));
+Write("measured/gauge-trial.csv", GaugeTrial(parts: 10, trials: 3));
+Write("measured/load-cell-calibration.csv", LoadCell(repeats: 3));
+Write("measured/load-cell-checks.csv", LoadCellChecks(days: 10));
 
 // A frame that exports decimal commas, one that exports tabs, one in inches.
 Write("springs/single-152.csv", new LoadFrame(single152, 152)
@@ -161,6 +164,44 @@ static IEnumerable<string> Endurance()
         (986, true), (790, true), (800, false), (1106, true), (581, true), (1200, false), (1200, false), (1200, false), (1200, false),
     })
         yield return Invariant($"{thousands}000,{(failed ? "failed" : "survived")}");
+}
+
+// Ten crimped rings, three hands, a bench micrometer read to 5 µm; one hand presses harder.
+static IEnumerable<string> GaugeTrial(int parts, int trials)
+{
+    yield return "# Fenwright Strut Works: bench micrometer on the diameter across the crimp. Invented data.";
+    yield return "part,appraiser,trial,value [mm]";
+    NearlyNormal noise = new(61);
+    double[] sizes_mm = [.. Enumerable.Range(0, parts).Select(_ => 118.4 + 0.04 * noise.Next())];
+    foreach ((string appraiser, double bias_mm) in new[] { ("early", 0.003), ("late", -0.007), ("bench", 0.002) })
+        for (int trial = 1; trial <= trials; trial++)
+            for (int part = 0; part < parts; part++)
+                yield return Invariant($"R{part + 1},{appraiser},{trial},{Rounded(Math.Round((sizes_mm[part] + bias_mm + 0.008 * noise.Next()) / 0.005) * 0.005, 3)}");
+}
+
+// A load cell of 10 kN at 2 mV/V that bends by some 2 µV/V in the middle, read to 0.01 µV/V.
+static double Signal_mV_per_V(double force_N, NearlyNormal noise) =>
+    0.0021 + 2.0004e-4 * force_N - 1.2e-10 * force_N * force_N + 1.2e-4 * noise.Next();
+
+static IEnumerable<string> LoadCell(int repeats)
+{
+    yield return "# Load frame's load cell against the reference cell, up in steps, unloaded between the series. Invented data.";
+    yield return "series,reference [N],reading [mV/V]";
+    NearlyNormal noise = new(10);
+    for (int series = 1; series <= repeats; series++)
+        for (int force_N = 1000; force_N <= 10000; force_N += 1000)
+            yield return Invariant($"{series},{force_N},{Rounded(Signal_mV_per_V(force_N, noise), 5)}");
+}
+
+// The same cell on later days: from the first it walks by 12 mN a day.
+static IEnumerable<string> LoadCellChecks(int days)
+{
+    yield return "# Three dead weights hung on the load frame every Monday. Invented data.";
+    yield return "day,standard,reference [N],reading [mV/V]";
+    NearlyNormal noise = new(11);
+    for (int day = 7; day <= 7 * days; day += 7)
+        foreach ((string standard, int force_N) in new[] { ("W2", 2000), ("W5", 5000), ("W9", 9000) })
+            yield return Invariant($"{day},{standard},{force_N},{Rounded(Signal_mV_per_V(force_N + 0.012 * day, noise), 5)}");
 }
 
 /// <summary>
@@ -313,28 +354,6 @@ internal sealed class LoadFrame(Bellows spring, ulong seed)
 
     private sealed record Reading(
         double Height_m, double GaugePressure_Pa, double Force_N, double? Volume_m3, double? Amplitude_m, string Mode, string Direction, string Sweep);
-}
-
-/// <summary>
-/// Nearly normal, deviation 1: twelve uniform numbers (splitmix64) less their mean, so that no platform rounds otherwise.
-/// </summary>
-internal sealed class NearlyNormal(ulong seed)
-{
-    private ulong _state = seed;
-
-    public double Next()
-    {
-        double sum = -6;
-        for (int k = 0; k < 12; k++)
-        {
-            ulong z = _state += 0x9E3779B97F4A7C15;
-            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
-            z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
-            sum += ((z ^ (z >> 31)) >> 11) * (1.0 / (1UL << 53));
-        }
-
-        return sum;
-    }
 }
 
 /// <summary>

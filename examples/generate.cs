@@ -38,6 +38,7 @@ Write("measured/crimp-diameter-batch.csv", CrimpBatch(parts: 40));
 Write("measured/endurance.csv", Endurance());
 Write("measured/rear-dampers.csv", Dampers(ofEachHand: 12));
 Write("measured/leak-log.csv", LeakLog(minutes: 480));
+Write("measured/front-street-clicks.csv", Clicks(runs: 5));
 Write("measured/gauge-trial.csv", GaugeTrial(parts: 10, trials: 3));
 Write("measured/load-cell-calibration.csv", LoadCell(repeats: 3));
 Write("measured/load-cell-checks.csv", LoadCellChecks(days: 10));
@@ -164,6 +165,18 @@ static IEnumerable<string> Endurance()
         (986, true), (790, true), (800, false), (1106, true), (581, true), (1200, false), (1200, false), (1200, false), (1200, false),
     })
         yield return Invariant($"{thousands}000,{(failed ? "failed" : "survived")}");
+}
+
+// Eight clicks of a damper that warms from run to run; from 5 to 6 the needle hardly moves the bleed.
+static IEnumerable<string> Clicks(int runs)
+{
+    yield return "# Front street damper, rebound at 0.13 m/s, clicks from fully closed, the damper warming from run to run. Invented data.";
+    yield return "click,run,value [N]";
+    NearlyNormal noise = new(77);
+    double[] force_N = [1180, 1079, 985, 903, 826, 760, 753, 701];
+    for (int run = 1; run <= runs; run++)
+        for (int click = 0; click < force_N.Length; click++)
+            yield return Invariant($"{click},{run},{Rounded(force_N[click] - 12 * (1 - Math.Exp(-0.5 * (run - 1))) + 1.6 * noise.Next(), 1)}");
 }
 
 // Ten crimped rings, three hands, a bench micrometer read to 5 µm; one hand presses harder.

@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Tables;
 using Bellowsmith.Kits.Units;
 using Bellowsmith.Quality.Capability;
@@ -31,6 +32,7 @@ internal static class CapabilityCommand
         Option<bool> json = new("--json") { Description = "Print one JSON object and nothing else." };
         command.Add(file);
         foreach (Option option in (Option[])[lower, upper, target, wanted, coverage, json]) command.Add(option);
+        FigureOutput output = new(command);
         command.Validators.Add(result => Check(result, lower, upper));
         command.SetAction(parsed => Study.Run(parsed.GetValue(json), () =>
         {
@@ -38,8 +40,9 @@ internal static class CapabilityCommand
             string? unit = readings.Unit(Column);
             SpecificationLimits limits = Limits(readings, In(lower), In(upper), In(target));
             ProcessCapability result = ProcessCapability.Of(readings.Numbers(Column), new(limits, parsed.GetValue(wanted)!.Value, parsed.GetValue(coverage)!.Value));
+            string? drawn = output.Write(parsed, () => new CapabilityFigures(result, readings.Numbers(Column), unit).Histogram());
             if (parsed.GetValue(json)) Console.WriteLine(AnswerJson.Write(CapabilityAnswer.Of(result, unit)));
-            else CapabilityView.Show(Screen.Output(), result, unit, readings.File);
+            else CapabilityView.Show(Screen.Output(), result, unit, readings.File, drawn);
             return result.Reason is null ? Study.Answered : Study.NoSolution;
 
             double? In(Option<WrittenValue?> option) => parsed.GetValue(option)?.In(unit, readings.File, option.Name);

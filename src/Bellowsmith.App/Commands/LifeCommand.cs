@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Tables;
 using Bellowsmith.Quality.LifeTests;
 
@@ -66,13 +67,16 @@ internal static class LifeCommand
         Option<bool> json = Json();
         command.Add(file);
         foreach (Option option in (Option[])[shape, fraction, confidence, json]) command.Add(option);
+        FigureOutput output = new(command);
         command.SetAction(parsed => Study.Run(parsed.GetValue(json), () =>
         {
             string path = parsed.GetRequiredValue(file);
             LifeTable table = LifeTable.Read(path);
             LifeAnalysis result = LifeAnalysis.Of(table.Lives, table.Failed, new(parsed.GetValue(fraction)!.Value, parsed.GetValue(shape), parsed.GetValue(confidence)!.Value));
+            string? drawn = output.Write(parsed, () => new LifeFigures(result, table.Unit).WeibullPlot());
             if (parsed.GetValue(json)) Console.WriteLine(AnswerJson.Write(LifeAnswer.Of(result, table.Unit)));
             else LifeView.Show(Screen.Output(), result, table.Unit, path);
+            if (drawn is not null && !parsed.GetValue(json)) Screen.Output().Say($"Figure: {drawn}");
             return result.Reason is null ? Study.Answered : Study.NoSolution;
         }));
         return command;

@@ -6,7 +6,7 @@ namespace Bellowsmith.App.Terminal;
 /// <summary>A capability answer as a person reads it.</summary>
 internal static class CapabilityView
 {
-    public static void Show(Screen screen, ProcessCapability result, string? unit, string file)
+    public static void Show(Screen screen, ProcessCapability result, string? unit, string file, string? drawn)
     {
         CapabilityWords words = new(result, unit);
         screen.Blank();
@@ -15,5 +15,6 @@ internal static class CapabilityView
         else screen.Warn(words.Answer());
         if (words.WhatItTakes() is { Length: > 0 } more) screen.Say(more);
         foreach (Note note in words.Notes()) screen.Point(note.About, note.Text);
+        if (drawn is not null) screen.Say($"Figure: {drawn}");
     }
 }

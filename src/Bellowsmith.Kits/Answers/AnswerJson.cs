@@ -31,6 +31,10 @@ public static class AnswerJson
 
     public static string Write(CapabilityAnswer answer) => JsonSerializer.Serialize(answer, _context.CapabilityAnswer);
 
+    public static string Write(ClicksAnswer answer) => JsonSerializer.Serialize(answer, _context.ClicksAnswer);
+
+    public static string Write(GaugeAnswer answer) => JsonSerializer.Serialize(answer, _context.GaugeAnswer);
+
     public static string Write(LifeAnswer answer) => JsonSerializer.Serialize(answer, _context.LifeAnswer);
 
     public static string Write(LifePlanAnswer answer) => JsonSerializer.Serialize(answer, _context.LifePlanAnswer);
@@ -49,6 +53,8 @@ public static class AnswerJson
 [JsonSerializable(typeof(PairAnswer))]
 [JsonSerializable(typeof(SerialAnswer))]
 [JsonSerializable(typeof(CapabilityAnswer))]
+[JsonSerializable(typeof(ClicksAnswer))]
+[JsonSerializable(typeof(GaugeAnswer))]
 [JsonSerializable(typeof(LifeAnswer))]
 [JsonSerializable(typeof(LifePlanAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<Fault>))]

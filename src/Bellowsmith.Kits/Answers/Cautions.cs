@@ -17,5 +17,7 @@ public static class Cautions
     public const string BurstTest =
         "Burst and endurance tests throw parts: fill with water, not air, stand behind a guard, and let local codes and licensed practice set the test pressure.";
 
+    public const string GasDamper = "A gas damper holds 20 to 30 bar: never drill, heat or open it, and run a dyno behind its guards.";
+
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

@@ -9,6 +9,7 @@ namespace Bellowsmith.Kits.Tables;
 /// (<c>click, run, velocity, force</c>, velocity + in rebound) read at one velocity. Clicks count from fully closed, 0.
 /// </summary>
 /// <param name="File">The table's path as the caller would write it.</param>
+/// <param name="Table">The readings by click and run.</param>
 /// <param name="Runs">The runs' names; the table's runs are indices into them.</param>
 /// <param name="Unit">The force unit of the header; null where it has none and N is taken.</param>
 /// <param name="Velocity_m_per_s">Where the force was read off the sweeps; null for a table of values.</param>

@@ -11,10 +11,9 @@ public enum GaugeMethod
 }
 
 /// <summary>
-/// What a gauge trial showed, in the file's unit. One of <paramref name="Anova"/>, <paramref name="Ranges"/> and
-/// <paramref name="Nested"/> stands; none where a nested trial repeats nothing.
+/// What a gauge trial showed, in the file's unit; the tolerance is upper less lower limit, null where none was given. One of
+/// Anova, Ranges and Nested stands; none where a nested trial repeats nothing.
 /// </summary>
-/// <param name="Tolerance">Upper less lower limit, in the file's unit; null where none was given.</param>
 public sealed record GaugeResult(string File, string? Unit, GaugeMethod Method, double? Tolerance)
 {
     /// <summary>The readings of a crossed trial.</summary>

@@ -34,6 +34,9 @@ if (args is ["truth"])
 
 var folder = Path.Combine((string)AppContext.GetData("EntryPointFileDirectoryPath")!, "fenwright");
 
+Write("measured/crimp-diameter-batch.csv", CrimpBatch(parts: 40));
+Write("measured/endurance.csv", Endurance());
+
 // A frame that exports decimal commas, one that exports tabs, one in inches.
 Write("springs/single-152.csv", new LoadFrame(single152, 152)
     .Regulated([2e5, 3e5, 4e5, 5e5], Heights(36, 114, 6), repeats: 2)
@@ -102,6 +105,28 @@ static string Invariant(FormattableString text) => text.ToString(CultureInfo.Inv
 // No "-0.0": an instrument does not write one.
 static string Rounded(double value, int places) =>
     (Math.Round(value, places) + 0.0).ToString("F" + places, CultureInfo.InvariantCulture);
+
+// A steady batch whose dies close a little wide of the middle between 118.25 and 118.55 mm.
+static IEnumerable<string> CrimpBatch(int parts)
+{
+    yield return "# Diameter across the crimp, one batch in the order crimped. Invented data.";
+    yield return "value [mm]";
+    NearlyNormal noise = new(45);
+    for (int part = 0; part < parts; part++) yield return Rounded(118.41 + 0.03 * noise.Next(), 3);
+}
+
+// Two parts were cut up before they failed; the bench was stopped at 1.2 million cycles.
+static IEnumerable<string> Endurance()
+{
+    yield return "# Springs on the endurance bench, full stroke at 5 bar gauge. Invented data.";
+    yield return "life [cycles],outcome";
+    foreach ((int thousands, bool failed) in new[]
+    {
+        (695, true), (906, true), (1140, true), (420, true), (500, false), (1200, false), (482, true), (653, true), (749, true),
+        (986, true), (790, true), (800, false), (1106, true), (581, true), (1200, false), (1200, false), (1200, false), (1200, false),
+    })
+        yield return Invariant($"{thousands}000,{(failed ? "failed" : "survived")}");
+}
 
 /// <summary>
 /// What a spring really is: its cords, and how its wall gives, a polynomial of x = (h − middle)/40 mm; SI; gauge pressures.

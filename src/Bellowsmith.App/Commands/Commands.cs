@@ -23,6 +23,8 @@ public static class Commands
             BellowsCommand.Create(),
             ChartCommand.Create(),
             SheetCommand.Create(),
+            CapabilityCommand.Create(),
+            LifeCommand.Create(),
             ServeCommand.Create(),
             CompletionCommand.Create(),
         };
@@ -35,6 +37,10 @@ public static class Commands
             ["bellows"] = BellowsCommand.Example,
             ["chart"] = ChartCommand.Example,
             ["sheet"] = SheetCommand.Example,
+            ["capability"] = CapabilityCommand.Example,
+            ["life"] = LifeCommand.Example,
+            ["plan"] = LifeCommand.PlanExample,
+            ["fit"] = LifeCommand.FitExample,
             ["serve"] = ServeCommand.Example,
             ["completion"] = CompletionCommand.Example,
         });

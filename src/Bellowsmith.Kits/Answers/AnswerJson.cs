@@ -23,6 +23,12 @@ public static class AnswerJson
 
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
+    public static string Write(CapabilityAnswer answer) => JsonSerializer.Serialize(answer, _context.CapabilityAnswer);
+
+    public static string Write(LifeAnswer answer) => JsonSerializer.Serialize(answer, _context.LifeAnswer);
+
+    public static string Write(LifePlanAnswer answer) => JsonSerializer.Serialize(answer, _context.LifePlanAnswer);
+
     /// <summary>Faults as an array of { file, where, found, allowed, fix }.</summary>
     public static string Write(IReadOnlyList<Fault> faults) => JsonSerializer.Serialize(faults, _context.IReadOnlyListFault);
 }
@@ -33,5 +39,8 @@ public static class AnswerJson
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
+[JsonSerializable(typeof(CapabilityAnswer))]
+[JsonSerializable(typeof(LifeAnswer))]
+[JsonSerializable(typeof(LifePlanAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<Fault>))]
 internal sealed partial class AnswerJsonContext : JsonSerializerContext;

@@ -11,5 +11,8 @@ public static class Cautions
 
     public const string AiredOut = "Do not drive aired out or fully lifted: stops, shafts and tyres are then at their ends.";
 
+    public const string BurstTest =
+        "Burst and endurance tests throw parts: fill with water, not air, stand behind a guard, and let local codes and licensed practice set the test pressure.";
+
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

@@ -4,6 +4,7 @@ using System.Globalization;
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies.Charting;
 using Bellowsmith.Kits.Units;
 using Bellowsmith.Quality.Charts;
@@ -76,12 +77,14 @@ internal sealed class ChartCommand
         Command command = new("chart", "Is the process steady? A control chart of a file of readings: limits, signals, and how often its rules cry wolf.");
         command.Add(_file);
         foreach (Option option in (Option[])[_kind, _centre, _sd, _base, _rule, _spread, _weight, _width, _start, _allowance, _decision, _seed, _json]) command.Add(option);
+        FigureOutput output = new(command);
         command.Validators.Add(Check);
         command.SetAction(parsed => Study.Run(parsed.GetValue(_json), () =>
         {
             ChartResult result = ChartStudy.Answer(parsed.GetRequiredValue(_file), Question(parsed));
+            string? figure = output.Write(parsed, () => result.Chart.Judged ? ControlFigures.Of(result)[0] : null);
             if (parsed.GetValue(_json)) Write(result);
-            else ChartView.Show(Screen.Output(), result);
+            else ChartView.Show(Screen.Output(), result, figure);
             return result.Chart.Judged ? Study.Answered : Study.NoSolution;
         }));
         return command;

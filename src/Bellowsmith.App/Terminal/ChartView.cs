@@ -10,7 +10,7 @@ internal static class ChartView
 {
     private const int MostSignals = 12, LastPoints = 8;
 
-    public static void Show(Screen screen, ChartResult result)
+    public static void Show(Screen screen, ChartResult result, string? figure)
     {
         ChartWords words = new(result);
         ControlChart chart = result.Chart;
@@ -26,6 +26,7 @@ internal static class ChartView
         if (chart.Judged) Points(screen, result, words);
         if (chart.Judged) Prices(screen, result);
         foreach (Note note in words.Notes().Where(_ => chart.Judged)) screen.Point(note.About, note.Text);
+        if (figure is not null) screen.Point("figure", figure);
     }
 
     private static void Signals(Screen screen, ChartResult result, ChartWords words)

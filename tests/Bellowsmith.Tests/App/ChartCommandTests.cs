@@ -139,6 +139,7 @@ public sealed class ChartCommandTests
     [Theory]
     [InlineData("chart", Crimps)]
     [InlineData("chart", Crimps, "--kind", "pie")]
+    [InlineData("chart", Crimps, "--kind", "individuals", "-o", "figure.png")]
     [InlineData("chart", Crimps, "--kind", "individuals", "--weight", "0.2")]
     [InlineData("chart", Crimps, "--kind", "ewma", "--rule", "one point beyond 3 sigma")]
     [InlineData("chart", Crimps, "--kind", "ewma", "--weight", "1.2")]

@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Text;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies.Charting;
+using Bellowsmith.Papers;
 using Bellowsmith.Quality.Charts;
 
 namespace Bellowsmith.Tests.Kits.Figures;
@@ -50,6 +52,17 @@ public sealed class ControlFigureTests
 
         Assert.InRange(chart.Limits[0].X.Length, 1_000, 4_000);
         Assert.Contains(chart.Limits[0].Y, upper => upper > 0.2); // the one lot of ten
+    }
+
+    [Fact]
+    public void Of_AFewPoints_IsDrawnWithTheRuleBesideItsPoint()
+    {
+        string[] rows = [.. Enumerable.Range(0, 30).Select(i => i == 20 ? "9" : $"{i % 2}")];
+
+        string svg = Encoding.UTF8.GetString(ChartSvg.Write(ControlFigures.Of(Charted("value [mm]", rows))[0]));
+
+        Assert.Contains("21: one point beyond 3 sigma", svg, StringComparison.Ordinal);
+        Assert.Contains("Point 21 (9 mm) lies above the upper limit", svg, StringComparison.Ordinal);
     }
 
     private static ChartResult Charted(string header, IEnumerable<string> rows, RunRule? rule = null, ChartKind kind = ChartKind.Individuals)

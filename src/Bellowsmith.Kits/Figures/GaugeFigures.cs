@@ -12,13 +12,14 @@ public static class GaugeFigures
         if (result.Crossed is not { } table) return null;
         var trial = table.Trial;
         double aside = 0.6 / trial.Appraisers;
-        ChartPoints[] points = [.. table.Appraisers.Select((name, a) => new ChartPoints(
-            name,
-            [.. Enumerable.Range(0, trial.Parts).SelectMany(p => Enumerable.Repeat(p + 1 + (a - (trial.Appraisers - 1) / 2.0) * aside, trial.Trials))],
-            [.. Enumerable.Range(0, trial.Parts).SelectMany(p => trial.Cell(p, a).ToArray().Select(v => v - trial.PartMean(p)))]))];
+        double Across(int part, int appraiser) => part + 1 + (appraiser - (trial.Appraisers - 1) / 2.0) * aside;
+        (double X, double Y)[] points = [.. from a in Enumerable.Range(0, trial.Appraisers)
+                                            from p in Enumerable.Range(0, trial.Parts)
+                                            from value in trial.Cell(p, a).ToArray()
+                                            select (Across(p, a), value - trial.PartMean(p))];
         ChartCurve[] means = [.. Enumerable.Range(0, trial.Appraisers).Select(a => ChartCurve.Solid(
             table.Appraisers[a],
-            [.. Enumerable.Range(0, trial.Parts).Select(p => p + 1 + (a - (trial.Appraisers - 1) / 2.0) * aside)],
+            [.. Enumerable.Range(0, trial.Parts).Select(p => Across(p, a))],
             [.. Enumerable.Range(0, trial.Parts).Select(p => trial.CellMean(p, a) - trial.PartMean(p))]))];
         return new Chart
         {
@@ -26,10 +27,10 @@ public static class GaugeFigures
             Title = "Readings less their part's mean, appraiser by appraiser",
             Summary = new GaugeWords(result).Answer(),
             X = new ChartAxis("part", "", 0.4, trial.Parts + 0.6, 0) { OwnTicks = [.. table.Parts.Select((name, p) => new ChartTick(p + 1, name))] },
-            Y = ChartAxis.Around("difference", result.Unit ?? "", points.SelectMany(p => p.Y)),
+            Y = ChartAxis.Around("difference", result.Unit ?? "", points.Select(p => p.Y)),
             Centres = [ChartCurve.Level("", 0.4, trial.Parts + 0.6, 0)],
             Curves = means,
-            Measured = points,
+            Measured = [new ChartPoints("one reading", [.. points.Select(p => p.X)], [.. points.Select(p => p.Y)])],
         };
     }
 }

@@ -13,7 +13,7 @@ namespace Bellowsmith.Benchmarks;
 internal readonly record struct Measured(double Median_s, long? Allocated_bytes)
 {
     /// <summary>Times every regime in this process, by name.</summary>
-    public static Dictionary<string, Measured> Regimes()
+    public static Dictionary<string, Measured> Of<T>()
     {
         string artifacts = Directory.CreateTempSubdirectory("bellowsmith-bench-").FullName;
         AccumulationLogger log = new();
@@ -22,7 +22,7 @@ internal readonly record struct Measured(double Median_s, long? Allocated_bytes)
             .WithWarmupCount(3).WithIterationCount(9).WithIterationTime(TimeInterval.FromMilliseconds(100));
         try
         {
-            Summary summary = BenchmarkRunner.Run<Regimes>(ManualConfig.CreateEmpty()
+            Summary summary = BenchmarkRunner.Run<T>(ManualConfig.CreateEmpty()
                 .AddJob(job).AddDiagnoser(MemoryDiagnoser.Default).AddLogger(log).WithArtifactsPath(artifacts));
             if (summary.Reports.IsEmpty || !summary.Reports.All(r => r.Success)) throw new InvalidOperationException(log.GetLog());
             return summary.Reports.ToDictionary(r => r.BenchmarkCase.Descriptor.WorkloadMethod.Name, Of);

@@ -12,10 +12,12 @@ using BenchKit kit = new();
 string launcher = Path.Combine(root, "bellowsmith");
 Dictionary<string, Measured> timed = [];
 SciPy? scipy = null;
+SciPyVerdicts? verdicts = null;
 for (int round = 1; round <= Rounds; round++)
 {
     Console.Error.WriteLine($"Round {round} of {Rounds} ...");
-    Keep(Measured.Regimes());
+    Keep(Measured.Of<Regimes>());
+    Keep(Measured.Of<VerdictRegimes>());
     Measured[] processes = ProcessStart.Of(
         [launcher, "--version"], [launcher, "height", kit.Path, "--json"],
         ["dotnet", Path.Combine(AppContext.BaseDirectory, "EmptyProgram.dll")]);
@@ -23,6 +25,8 @@ for (int round = 1; round <= Rounds; round++)
     if (python.Length == 0) continue;
     scipy = SciPy.Run(python, Path.Combine(benchmarks, "scipy", "fit_and_height.py"), kit);
     Keep(scipy.Timed);
+    verdicts = SciPyVerdicts.Run(python, Path.Combine(benchmarks, "scipy", "verdicts.py"), kit);
+    Keep(verdicts.Timed);
 }
 
 Line[] lines =
@@ -33,6 +37,11 @@ Line[] lines =
     new("spring at a height", timed["At"], "one Math.Exp", timed["Exponential"], MostBytes: 0),
     new("travel study", timed["Travel"], "height study", timed["Height"]),
     new("reading a kit", timed["Read"], "bytes of its files, JSON parsed", timed["ReadBytes"]),
+    new("chart of 1 000 000 values, four rules", timed["Chart"], "NumPy, the same signals", InSciPy("SciPy chart"), MostTime_s: 150e-3),
+    new("gauge trial 10 × 3 × 3 by anova", timed["Gauge"], "NumPy and SciPy, the same", InSciPy("SciPy gauge"), MostTime_s: 1e-3),
+    new("clicks, 8 by 5 runs", timed["ClickSteps"], "gauge trial", timed["Gauge"]),
+    new("200 units paired, left and right", timed["PairsByHand"], "SciPy, bisection on assignments", InSciPy("SciPy pairs"), MostTime_s: 50e-3),
+    new("200 units paired, any with any", timed["Pairs"], "left and right", timed["PairsByHand"], MostTime_s: 50e-3),
     new("bellowsmith --version, warm", timed["Version"], "empty program on dotnet", timed["EmptyProgram"]),
     new("bellowsmith height KIT.json, warm", timed["HeightCommand"], "empty program on dotnet", timed["EmptyProgram"]),
 ];
@@ -42,6 +51,9 @@ if (scipy is not null)
 {
     InstalledHeightResult ours = InstalledHeightStudy.Answer(kit.Strut());
     agrees = !scipy.Disagreements(ours).Any();
+    string[] apart = [.. verdicts!.Disagreements()];
+    agrees &= apart.Length == 0;
+    report += Environment.NewLine + (apart.Length == 0 ? "Verdicts: the same signals, gauge and worst pair in NumPy and SciPy." : "Verdicts differ: " + string.Join("; ", apart)) + Environment.NewLine;
     report += Environment.NewLine + Report.Agreement(ours, scipy) + Environment.NewLine;
 }
 

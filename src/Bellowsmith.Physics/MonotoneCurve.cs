@@ -56,6 +56,23 @@ public sealed class MonotoneCurve
             _slopes[i] + t * (2 * square + t * 3 * cube));
     }
 
+    /// <summary>
+    /// (1 − share)·first + share·second at every x, exactly within both: the two are cubic on each piece between the points of
+    /// either, so value and slope there say everything.
+    /// </summary>
+    internal static MonotoneCurve Between(MonotoneCurve first, MonotoneCurve second, double share)
+    {
+        double start = Math.Max(first._x[0], second._x[0]), end = Math.Min(first._x[^1], second._x[^1]);
+        double[] x = [.. first._x.Union(second._x).Where(at => at >= start && at <= end).Order()];
+        (double Value, double Slope)[] at = [.. x.Select(place => Blend(first.At(place), second.At(place)))];
+        return new(
+            x, [.. at.Select(point => point.Value)], [.. at.Select(point => point.Slope)],
+            (1 - share) * first._below + share * second._below, (1 - share) * first._above + share * second._above);
+
+        (double, double) Blend((double Value, double Slope) a, (double Value, double Slope) b) =>
+            ((1 - share) * a.Value + share * b.Value, (1 - share) * a.Slope + share * b.Slope);
+    }
+
     private static void Check(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         if (x.Length < 2 || y.Length != x.Length) throw new ArgumentException("A curve needs two points or more.", nameof(x));

@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Tables;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits;
@@ -51,7 +52,26 @@ public sealed record TelescopicDamperPart(
     double? GasGaugePressure_Pa,
     double? GasVolume_m3,
     BumpStopPart? BumpStop,
-    string? DynoFile) : DamperPart;
+    string? DynoFile) : DamperPart
+{
+    /// <summary>What the dyno file holds; null where the document names none.</summary>
+    public DynoData? Dyno { get; init; }
+
+    /// <summary>Declared slopes of the force beyond the measured speeds.</summary>
+    public (double Compression, double Rebound)? Beyond_N_s_per_m { get; init; }
+
+    /// <summary>The curves of its dyno readings; null where it has none or, with faults added, where they cannot be used.</summary>
+    public DamperFit? Fit(ICollection<Fault> faults)
+    {
+        if (Dyno is null) return null;
+        DamperFit fit = DamperFit.Of(Dyno, Beyond_N_s_per_m);
+        DynoLeftOut[] spoils = [.. fit.LeftOut.Where(left => fit.Damper is null || left.Trouble == DynoTrouble.CrossedSigns)];
+        foreach (DynoLeftOut left in spoils) faults.Add(DynoFaults.Of(DynoFile!, left));
+        if (spoils.Length == 0 && fit.Damper is not null) return fit;
+        if (spoils.Length == 0) faults.Add(new(DynoFile!, "rows", "no readings", "readings at two speeds or more of each stroke", "Add the dyno's readings."));
+        return null;
+    }
+}
 
 /// <summary>
 /// A bump stop on the damper rod. <paramref name="RodAtShortest_m"/> is the rod left between stop seat and damper head

@@ -21,6 +21,10 @@ public static class AnswerJson
 
     public static string Write(BellowsAnswer answer) => JsonSerializer.Serialize(answer, _context.BellowsAnswer);
 
+    public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
+
+    public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
+
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
     /// <summary>Faults as an array of { file, where, found, allowed, fix }.</summary>
@@ -32,6 +36,8 @@ public static class AnswerJson
 [JsonSerializable(typeof(TravelAnswer))]
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
+[JsonSerializable(typeof(DampingAnswer))]
+[JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<Fault>))]
 internal sealed partial class AnswerJsonContext : JsonSerializerContext;

@@ -11,5 +11,11 @@ public static class Cautions
 
     public const string AiredOut = "Do not drive aired out or fully lifted: stops, shafts and tyres are then at their ends.";
 
+    public const string DamperGas =
+        "A gas damper holds 20 to 30 bar even when it lies loose on the bench: never drill, cut, heat or open one.";
+
+    public const string Dyno =
+        "A dyno crushes: guards shut and hands away before it turns, and its whole stroke within the damper's shortest and longest length.";
+
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

@@ -1,0 +1,44 @@
+using System.CommandLine;
+using Bellowsmith.App.Terminal;
+using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Schemas;
+using Bellowsmith.Kits.Studies.Dyno;
+using Bellowsmith.Kits.Units;
+
+namespace Bellowsmith.App.Commands;
+
+internal static class DamperCommand
+{
+    public const string Example =
+        """
+        bellowsmith damper examples/fenwright/dampers/front-street.json --click 6
+        prints what the dyno says: forces at the published speeds, repeatability, gas force, friction, rows left out.
+        """;
+
+    public static Command Create()
+    {
+        Command command = new("damper", "What does the dyno say of this damper? Force at the published speeds click by click, gas force, friction, hysteresis, asymmetry, what was left out, and how another unit differs.");
+        Argument<string> damper = DocumentArgument.Create("DAMPER.json", "A damper document.");
+        Option<double?> click = new("--click") { Description = "One click, counted from fully closed; all where not given.", HelpName = "number" };
+        Option<string?> compare = new("--compare") { Description = "Another damper document, compared at each published speed.", HelpName = "OTHER.json" };
+        command.Add(damper);
+        command.Add(click);
+        command.Add(compare);
+        StudyOptions options = new(command, withLoadCase: false, withAmbient: false);
+        command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
+        {
+            string path = parsed.GetRequiredValue(damper);
+            string? other = parsed.GetValue(compare);
+            TelescopicDamperPart part = Read(path);
+            DynoResult result = DynoStudy.Answer(part, path, parsed.GetValue(click), other is null ? null : Read(other), other);
+            if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(DynoAnswer.Of(result)));
+            else DynoView.Show(Screen.Output(), result, options.Units(parsed, new Dictionary<Dimension, string>()));
+            return result.Clicks.Count > 0 ? Study.Answered : Study.NoSolution;
+        }));
+        return command;
+    }
+
+    private static TelescopicDamperPart Read(string path) => DamperReader.Read(path) as TelescopicDamperPart
+        ?? throw new FaultsException([new Fault(path, "coefficient", "a linear damper", "a damper with a dyno file", "A coefficient says all there is; give the document of a damper that was on a dyno.")]);
+}

@@ -67,13 +67,13 @@ public sealed class DamperFit
         new(SoundPoints.Of(data), beyond_N_s_per_m);
 
     /// <summary>
-    /// The equivalent damping of each run that covers the amplitude by itself: what clicks are told apart by. Empty where the
-    /// readings name no runs.
+    /// The equivalent damping of each run that covers the amplitude by itself: what clicks are told apart by. Readings
+    /// without a run count as runs in the order they repeat.
     /// </summary>
     public IReadOnlyList<(double Click, string Run, double Damping_N_s_per_m)> Runs(double amplitude_m_per_s) =>
     [
         .. from click in Damper?.Clicks ?? []
-           from run in _levels[click].SelectMany(level => level.Points).Where(point => point.Run is not null).GroupBy(point => point.Run!).OrderBy(run => run.Key, StringComparer.Ordinal)
+           from run in _levels[click].SelectMany(level => level.Points).GroupBy(point => point.Run!).OrderBy(run => run.Key, StringComparer.Ordinal)
            let levels = SpeedLevel.Of(run)
            where Covers(levels, amplitude_m_per_s)
            let curve = Curve(levels, Heights(levels))

@@ -5,12 +5,12 @@ namespace Bellowsmith.Physics;
 /// <summary>
 /// One raw sweep laid over its own sine: x = x0 + X·sinθ, v = V·cosθ with V = ω·X = π·stroke·frequency. The force at a phase
 /// is that of a parabola through the samples about it, all cycles together, so that noise of the cell averages out; a
-/// parabola over ±0.2 rad misses a sine by 0.01 % of its amplitude at most.
+/// parabola over ±0.2 rad misses a sine by 0.01 % of its amplitude at most (0.2 % where samples are few and it reaches ±0.8).
 /// </summary>
 public sealed class DynoLoop
 {
     private const double GreatestMiss = 0.05, LeastCycles = 0.95;
-    private const int LeastSamples = 24;
+    private const int LeastSamples = 24, PhasesChecked = 12;
 
     private readonly double[] _phases;
     private readonly double[] _forces;
@@ -63,12 +63,13 @@ public sealed class DynoLoop
         double Apart(double velocity) => At_N(velocity) is var (gaining, losing) ? Math.Abs(gaining - losing) : double.NaN;
     }
 
-    /// <summary>The sweep over its sine; null where it does not follow one for a whole cycle.</summary>
+    /// <summary>The sweep over its sine; null where it does not follow one for a whole cycle, or leaves parts of it without samples.</summary>
     public static DynoLoop? Of(DynoSweep sweep)
     {
         if (sweep.Samples.Count < LeastSamples || SineFit.Of(sweep.Samples) is not { } sine) return null;
         DynoLoop loop = new(sweep, sine);
-        return sine.Miss <= GreatestMiss * sine.Amplitude && loop.Cycles >= LeastCycles ? loop : null;
+        bool follows = sine.Miss <= GreatestMiss * sine.Amplitude && loop.Cycles >= LeastCycles;
+        return follows && Enumerable.Range(0, PhasesChecked).All(k => double.IsFinite(loop.At(2 * Math.PI * k / PhasesChecked))) ? loop : null;
     }
 
     private double At(double phase) => LocalParabola.At(_phases, _forces, phase);

@@ -16,11 +16,13 @@ internal static class DamperCommand
         prints what the dyno says: forces at the published speeds, repeatability, gas force, friction, rows left out.
         """;
 
+    private const double MostClicks = 200;
+
     public static Command Create()
     {
         Command command = new("damper", "What does the dyno say of this damper? Force at the published speeds click by click, gas force, friction, hysteresis, asymmetry, what was left out, and how another unit differs.");
         Argument<string> damper = DocumentArgument.Create("DAMPER.json", "A damper document.");
-        Option<double?> click = new("--click") { Description = "One click, counted from fully closed; all where not given.", HelpName = "number" };
+        Option<double?> click = NumberOption.Create("--click", "One click, counted from fully closed; all where not given.", 0, MostClicks);
         Option<string?> compare = new("--compare") { Description = "Another damper document, compared at each published speed.", HelpName = "OTHER.json" };
         command.Add(damper);
         command.Add(click);

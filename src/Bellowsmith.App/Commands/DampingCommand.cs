@@ -22,12 +22,8 @@ internal static class DampingCommand
     {
         Command command = new("damping", "How hard should it be damped? The click that gives the wanted share of critical damping at drive height, from the damper's dyno data.");
         Argument<string> kit = DocumentArgument.Create("KIT.json", "A kit document.");
-        Option<double> ratio = new("--ratio") { Description = "Share of critical damping wanted, for example 0.5.", HelpName = "number", Required = true };
-        ratio.Validators.Add(result =>
-        {
-            if (result.Errors.Any() || result.Tokens.Count == 0) return;
-            if (!(result.GetValueOrDefault<double>() is >= Least and <= Greatest)) result.AddError($"--ratio must lie between {Least} and {Greatest}.");
-        });
+        Option<double?> ratio = NumberOption.Create("--ratio", "Share of critical damping wanted, for example 0.5.", Least, Greatest);
+        ratio.Required = true;
         command.Add(kit);
         command.Add(ratio);
         StudyOptions options = new(command, withLoadCase: true);
@@ -35,7 +31,7 @@ internal static class DampingCommand
         {
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
             DampingResult[] results = [.. DampingCases.Of(read, options.Conditions(parsed))
-                .Select(corner => DampingStudy.Answer(corner, parsed.GetValue(ratio)))];
+                .Select(corner => DampingStudy.Answer(corner, parsed.GetValue(ratio)!.Value))];
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(DampingAnswer.Of(results)));
             else DampingView.Show(Screen.Output(), read, results, options.Units(parsed, read.WrittenUnits));
             return results.All(r => r.Chosen is not null) ? Study.Answered : Study.NoSolution;

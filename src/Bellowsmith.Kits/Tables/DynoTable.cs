@@ -73,7 +73,7 @@ public sealed class DynoTable
     {
         double turn = _convention.CompressionPositive ? -1 : 1;
         double velocity = row.Rebound is { } rebound ? row.Velocity_m_per_s * (rebound ? 1 : -1) : row.Velocity_m_per_s * turn;
-        double force = magnitudes ? row.Force_N * Math.Sign(velocity) : row.Force_N * turn;
+        double force = magnitudes ? (velocity < 0 ? -row.Force_N : row.Force_N) : row.Force_N * turn;
         return new(row.Click, velocity, force, _reading.Text(row.Row, "run"), _reading.Optional(row.Row, "temperature"), row.Row.Line);
     }
 

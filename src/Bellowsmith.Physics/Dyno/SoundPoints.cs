@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Bellowsmith.Physics.Dyno;
 
 /// <summary>A dyno's readings as points without gas, sound ones apart from those that cannot be used.</summary>
@@ -11,7 +13,7 @@ internal sealed class SoundPoints
     private SoundPoints(DynoData data)
     {
         Loops = data is DynoSweeps sweeps ? Cyclic(sweeps) : [];
-        List<DynoPoint> points = data is DynoPoints given ? WithoutSaturated(given.Points) : FromLoops(Loops);
+        List<DynoPoint> points = data is DynoPoints given ? WithoutSaturated([.. Named(given.Points)]) : FromLoops(Loops);
         GasForce_N = data.GasIn ? Gas(points) : null;
         points = [.. points.Where(point => Math.Abs(point.Velocity_m_per_s) > Still_m_per_s)
             .Select(point => data is DynoPoints ? point with { Force_N = point.Force_N + (GasForce_N ?? 0) } : point)];
@@ -32,6 +34,13 @@ internal sealed class SoundPoints
     public IReadOnlyList<DynoLeftOut> LeftOut => _leftOut;
 
     public static SoundPoints Of(DynoData data) => new(data);
+
+    // Rows without a run that repeat a click and velocity are runs in the order they stand.
+    private static IEnumerable<DynoPoint> Named(IEnumerable<DynoPoint> points) => points
+        .GroupBy(point => (point.Click, point.Velocity_m_per_s))
+        .SelectMany(same => same.Select((point, k) => point with { Run = point.Run ?? Ordinal(k) }));
+
+    private static string Ordinal(int k) => (k + 1).ToString(CultureInfo.InvariantCulture);
 
     private List<DynoLoop> Cyclic(DynoSweeps data)
     {
@@ -63,30 +72,37 @@ internal sealed class SoundPoints
         foreach (IGrouping<double, DynoLoop> click in loops.GroupBy(loop => loop.Sweep.Click))
         {
             double slowest = click.Min(loop => loop.PeakVelocity_m_per_s);
-            double mean = _means[click.Key] = click.Where(loop => loop.PeakVelocity_m_per_s <= 1.02 * slowest).Average(loop => loop.MidStrokeMean_N);
-            bool oneSpeed = click.Max(loop => loop.PeakVelocity_m_per_s) <= 1.02 * slowest;
-            foreach (DynoLoop loop in click) points.AddRange(oneSpeed ? Continuous(loop, mean) : Peaks(loop, mean));
+            double mean = _means[click.Key] = click.Where(loop => Alike(loop.PeakVelocity_m_per_s, slowest)).Average(loop => loop.MidStrokeMean_N);
+            bool oneSpeed = click.All(loop => Alike(loop.PeakVelocity_m_per_s, slowest));
+            DynoLoop[] all = [.. click];
+            for (int k = 0; k < all.Length; k++)
+            {
+                string run = all[k].Sweep.Run ?? Ordinal(all[..k].Count(before => Alike(before.PeakVelocity_m_per_s, all[k].PeakVelocity_m_per_s)));
+                points.AddRange(oneSpeed ? Continuous(all[k], mean, run) : Peaks(all[k], mean, run));
+            }
         }
 
         return points;
     }
 
-    private static IEnumerable<DynoPoint> Peaks(DynoLoop loop, double mean)
+    private static bool Alike(double speed, double other) => Math.Abs(speed - other) <= SpeedLevel.SameShare * other;
+
+    private static IEnumerable<DynoPoint> Peaks(DynoLoop loop, double mean, string run)
     {
-        (double click, string? run, int line) = (loop.Sweep.Click, loop.Sweep.Run, loop.Sweep.Samples[0].Line);
+        (double click, int line) = (loop.Sweep.Click, loop.Sweep.Samples[0].Line);
         yield return new(click, loop.PeakVelocity_m_per_s, loop.PeakRebound_N - mean, run, null, line);
         yield return new(click, -loop.PeakVelocity_m_per_s, loop.PeakCompression_N - mean, run, null, line);
     }
 
     // One speed alone: the curve of the whole cycle, mean of its two branches.
-    private static IEnumerable<DynoPoint> Continuous(DynoLoop loop, double mean)
+    private static IEnumerable<DynoPoint> Continuous(DynoLoop loop, double mean, string run)
     {
         for (int k = -CurvePoints; k <= CurvePoints; k++)
         {
             if (k == 0) continue;
             double velocity = loop.PeakVelocity_m_per_s * k / CurvePoints;
             (double gaining, double losing) = loop.At_N(velocity);
-            yield return new(loop.Sweep.Click, velocity, (gaining + losing) / 2 - mean, loop.Sweep.Run, null, loop.Sweep.Samples[0].Line);
+            yield return new(loop.Sweep.Click, velocity, (gaining + losing) / 2 - mean, run, null, loop.Sweep.Samples[0].Line);
         }
     }
 

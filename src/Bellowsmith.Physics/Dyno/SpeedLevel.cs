@@ -4,7 +4,8 @@ namespace Bellowsmith.Physics.Dyno;
 internal sealed record SpeedLevel(IReadOnlyList<DynoPoint> Points)
 {
     // Two runs at one set speed differ by this much at most; speeds that are set apart differ by more. Common practice.
-    private const double SameShare = 0.01, Same_m_per_s = 0.0005;
+    public const double SameShare = 0.02;
+    private const double Same_m_per_s = 0.0005;
 
     public double Velocity_m_per_s { get; } = Points.Average(point => point.Velocity_m_per_s);
 
@@ -37,6 +38,6 @@ internal sealed record SpeedLevel(IReadOnlyList<DynoPoint> Points)
     {
         double apart = point.Velocity_m_per_s - level[0].Velocity_m_per_s;
         return apart == 0 || (apart <= Math.Max(Same_m_per_s, SameShare * Math.Abs(point.Velocity_m_per_s))
-            && point.Run is not null && level.TrueForAll(other => other.Run is not null && other.Run != point.Run));
+            && level.TrueForAll(other => other.Run != point.Run));
     }
 }

@@ -30,10 +30,8 @@ internal static class DamperCommand
         StudyOptions options = new(command, withLoadCase: false, withAmbient: false);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
-            string path = parsed.GetRequiredValue(damper);
-            string? other = parsed.GetValue(compare);
-            TelescopicDamperPart part = Read(path);
-            DynoResult result = DynoStudy.Answer(part, path, parsed.GetValue(click), other is null ? null : Read(other), other);
+            DynoUnit unit = Read(parsed.GetRequiredValue(damper));
+            DynoResult result = DynoStudy.Answer(unit, parsed.GetValue(click), parsed.GetValue(compare) is { } other ? Read(other) : null);
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(DynoAnswer.Of(result)));
             else DynoView.Show(Screen.Output(), result, options.Units(parsed, new Dictionary<Dimension, string>()));
             return result.Clicks.Count > 0 ? Study.Answered : Study.NoSolution;
@@ -41,6 +39,11 @@ internal static class DamperCommand
         return command;
     }
 
-    private static TelescopicDamperPart Read(string path) => DamperReader.Read(path) as TelescopicDamperPart
-        ?? throw new FaultsException([new Fault(path, "coefficient", "a linear damper", "a damper with a dyno file", "A coefficient says all there is; give the document of a damper that was on a dyno.")]);
+    private static DynoUnit Read(string path)
+    {
+        if (DamperReader.Read(path) is not TelescopicDamperPart { DynoFile: not null } part)
+            throw new FaultsException([new Fault(path, "dyno", "nothing", "the relative path of the damper's dyno file", "Name the dyno file: \"dyno\": \"file.csv\".")]);
+        List<Fault> faults = [];
+        return part.ReadDyno(faults) is { } data ? new(part, data) : throw new FaultsException(faults);
+    }
 }

@@ -16,9 +16,9 @@ public static class DamperReader
         CheckGasVolume(damper);
         return new TelescopicDamperPart(
             damper.Text("name"), damper.Needed("rodDiameter"), damper.Needed("shortest"), damper.Needed("longest"),
-            damper.Optional("gasGaugePressure"), damper.Optional("gasVolume"), Stop(damper.Member("bumpStop")), damper.Member("dyno") is { Node.Kind: NodeKind.Text } dyno ? InputFile.Readable(dyno.FullPath) : null)
+            damper.Optional("gasGaugePressure"), damper.Optional("gasVolume"), Stop(damper.Member("bumpStop")), damper.FileAt("dyno"))
         {
-            Dyno = damper.Table("dyno", (table, faults) => DynoTable.Read(table, Convention(damper), faults)),
+            DynoConvention = Convention(damper),
             Beyond_N_s_per_m = damper.Member("dynoBeyond") is { } beyond ? (beyond.Needed("compression"), beyond.Needed("rebound")) : null,
         };
     }

@@ -51,6 +51,14 @@ internal sealed class Place(Reading reading, JsonSource source, Node node, strin
     public T? Table<T>(string key, Func<Tables.Table, ICollection<Fault>, T?> read)
         where T : class => Member(key) is { Node.Kind: NodeKind.Text } named ? reading.Table(named, read) : null;
 
+    /// <summary>The path of a file named by a key, as the caller would write it; a fault where there is no such file.</summary>
+    public string? FileAt(string key)
+    {
+        if (Member(key) is not { Node.Kind: NodeKind.Text } named) return null;
+        if (!System.IO.File.Exists(named.FullPath)) named.Report("a file that exists", "Check the path; it is relative to this document.");
+        return InputFile.Readable(named.FullPath);
+    }
+
     /// <summary>The path a text names, relative to the document it stands in.</summary>
     public string FullPath => Path.GetFullPath(Path.Combine(
         Path.GetDirectoryName(source.FullPath)!, node.Text.Replace('\\', '/').Replace("\0", "", StringComparison.Ordinal)));

@@ -65,7 +65,7 @@ public static class DampingCases
             LoadCase? load = need.LoadCase(conditions.Load);
             DamperFit? fit = (design.Damper as TelescopicDamperPart)?.Fit(faults);
             Damper? damper = design.Damper is LinearDamperPart linear ? Damper.Linear(linear.Coefficient_N_s_per_m) : fit?.Damper;
-            need.Need(design.Damper is LinearDamperPart or TelescopicDamperPart { Dyno: not null }, "damper", "a damper with a dyno file, or a coefficient",
+            need.Need(design.Damper is LinearDamperPart or TelescopicDamperPart { DynoFile: not null }, "damper", "a damper with a dyno file, or a coefficient",
                 "Name the dyno file in the damper's document: \"dyno\": \"file.csv\".");
             if (load is null || damper is null || (design.Spring is AirSpringPart && !air.ContainsKey(end))) continue;
             double sprung = (load.At(end).Left_kg + load.At(end).Right_kg) / 2 - kit.Car.At(end)!.UnsprungMass_kg;

@@ -40,6 +40,10 @@ public sealed record DynoDifference(double Click, double Velocity_m_per_s, doubl
     public double? Share => Force_N > 0 ? Difference_N / Force_N : null;
 }
 
+/// <summary>A damper and its dyno readings.</summary>
+public sealed record DynoUnit(TelescopicDamperPart Part, DynoData Data);
+
+/// <summary>Force at the published speeds, click by click, and beside another unit's.</summary>
 public static class DynoStudy
 {
     /// <summary>Speeds forces are published at: a vehicle maker's diagrams and common practice.</summary>
@@ -48,30 +52,23 @@ public static class DynoStudy
     // A dyno set to 0.52 m/s runs at 0.519: what misses a published speed by so little is read at the end of its curve.
     private const double Close = 0.01;
 
-    /// <exception cref="FaultsException">No dyno file, or its readings cannot be used.</exception>
-    public static DynoResult Answer(TelescopicDamperPart part, string file, double? click = null, TelescopicDamperPart? other = null, string? otherFile = null)
+    /// <exception cref="FaultsException">The readings of one of them cannot be used.</exception>
+    public static DynoResult Answer(DynoUnit unit, double? click = null, DynoUnit? other = null)
     {
         List<Fault> faults = [];
-        DamperFit? fit = Fit(part, file, faults), second = other is null ? null : Fit(other, otherFile!, faults);
+        DamperFit? fit = unit.Part.Fit(unit.Data, faults), second = other?.Part.Fit(other.Data, faults);
         if (faults.Count > 0) throw new FaultsException(faults);
         Damper damper = fit!.Damper!;
         double[] clicks = click is { } one ? [.. new[] { one }.Where(asked => Has(damper, asked))] : [.. damper.Clicks];
         return new DynoResult
         {
-            Part = part,
+            Part = unit.Part,
             Fit = fit,
             Clicks = [.. clicks.Select(at => new DynoClick(at, !damper.Clicks.Contains(at), [.. Speeds_m_per_s.Select(speed => At(damper, at, speed))]))],
             Differences = second is null ? [] : [.. Differences(damper, second.Damper!, clicks)],
-            Other = other,
-            Temperatures = Temperatures(part.Dyno!),
+            Other = other?.Part,
+            Temperatures = Temperatures(unit.Data),
         };
-    }
-
-    private static DamperFit? Fit(TelescopicDamperPart part, string file, List<Fault> faults)
-    {
-        if (part.Dyno is null)
-            faults.Add(new(file, "dyno", "nothing", "the relative path of the damper's dyno file", "Name the dyno file: \"dyno\": \"file.csv\"."));
-        return part.Fit(faults);
     }
 
     private static bool Has(Damper damper, double click) => click >= damper.Clicks[0] && click <= damper.Clicks[^1];

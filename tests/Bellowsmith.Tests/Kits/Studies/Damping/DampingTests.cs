@@ -15,7 +15,7 @@ public sealed class DampingTests
     [Fact]
     public void Answer_LinearDamper_GivesItsRatioWithoutAClick()
     {
-        var answer = DampingStudy.Answer(Corner(new LinearDamperPart(5023)), 0.3);
+        var answer = DampingStudy.Answer(Corner(5023), 0.3);
 
         Assert.Equal(DampingRefusal.Nothing, answer.Refusal);
         Assert.Null(answer.Chosen!.Click);
@@ -30,7 +30,7 @@ public sealed class DampingTests
     [InlineData(0.776, 0, 0.7764)]
     public void Answer_LinearClicks_ChoosesTheNearest(double wanted, double click, double ratio)
     {
-        var answer = DampingStudy.Answer(Corner(Part(Rows(6000, 5000, 4000, 3000))), wanted);
+        var answer = DampingStudy.Answer(Corner(Rows(6000, 5000, 4000, 3000)), wanted);
 
         Assert.Equal(click, answer.Chosen!.Click);
         Assert.Equal(ratio, answer.Chosen.Ratio, 0.0001);
@@ -46,7 +46,7 @@ public sealed class DampingTests
     [InlineData(0.2, DampingRefusal.EveryClickHarder, 3)]
     public void Answer_NoClickReaches_NamesTheNearest(double wanted, DampingRefusal refusal, double nearest)
     {
-        var answer = DampingStudy.Answer(Corner(Part(Rows(6000, 5000, 4000, 3000))), wanted);
+        var answer = DampingStudy.Answer(Corner(Rows(6000, 5000, 4000, 3000)), wanted);
 
         Assert.Equal(refusal, answer.Refusal);
         Assert.Null(answer.Chosen);
@@ -59,7 +59,7 @@ public sealed class DampingTests
     public void Answer_ClickBetweenMeasuredOnes_IsMarked()
     {
         var rows = Rows(6000, 5000, 4000).Select(p => p with { Click = 2 * p.Click });
-        var answer = DampingStudy.Answer(Corner(Part([.. rows])), 0.58);
+        var answer = DampingStudy.Answer(Corner(rows), 0.58);
 
         Assert.Equal((3, true), (answer.Chosen!.Click, answer.Chosen.Interpolated));
         Assert.Equal([false, true, false, true, false], answer.Clicks.Select(c => c.Interpolated));
@@ -68,7 +68,7 @@ public sealed class DampingTests
     [Fact]
     public void Answer_DynoThatStopsBelowTheAmplitude_SaysHowFarItWent()
     {
-        var answer = DampingStudy.Answer(Corner(Part([.. Rows(6000, 5000).Where(p => p.Velocity_m_per_s < 0.1)])), 0.6);
+        var answer = DampingStudy.Answer(Corner(Rows(6000, 5000).Where(p => p.Velocity_m_per_s < 0.1)), 0.6);
 
         Assert.Equal(DampingRefusal.SpeedNotMeasured, answer.Refusal);
         Assert.Contains("0.05 m/s in rebound", new DampingWords(answer, DisplayUnits.Metric).Answer(), StringComparison.Ordinal);
@@ -77,7 +77,7 @@ public sealed class DampingTests
     [Fact]
     public void Answer_SpeedsNotMeasured_AreNullOverAmplitude()
     {
-        var answer = DampingStudy.Answer(Corner(Part([.. Rows(6000, 5000).Where(p => Math.Abs(p.Velocity_m_per_s) < 0.3)])), 0.6);
+        var answer = DampingStudy.Answer(Corner(Rows(6000, 5000).Where(p => Math.Abs(p.Velocity_m_per_s) < 0.3)), 0.6);
 
         Assert.Equal([false, false, false, true, true, true], answer.Amplitudes.Select(a => a.Ratio is null));
     }
@@ -92,7 +92,7 @@ public sealed class DampingTests
     public void Distinguishable_StepAgainstScatter_IsByTheLimits(double step, bool distinct)
     {
         var rows = Rows(5000, 5000 - step).SelectMany(p => new[] { p with { Run = "1", Force_N = p.Force_N + 100 * p.Velocity_m_per_s }, p with { Run = "2", Force_N = p.Force_N - 100 * p.Velocity_m_per_s } });
-        var answer = DampingStudy.Answer(Corner(Part([.. rows])), 0.647);
+        var answer = DampingStudy.Answer(Corner(rows), 0.647);
 
         Assert.Equal(distinct, answer.Distinguishable);
         var limits = Assert.Single(answer.Steps);
@@ -103,8 +103,8 @@ public sealed class DampingTests
     [Fact]
     public void Answer_EverythingScaled_ChoosesTheSameClick() => Gen.Select(Gen.Double[0.2, 5], Gen.Double[0.4, 0.75]).Sample((scale, wanted) =>
     {
-        var corner = Corner(Part(Rows(6000, 5000, 4000, 3000)));
-        var scaled = Corner(Part(Rows(6000 * scale, 5000 * scale, 4000 * scale, 3000 * scale))) with
+        var corner = Corner(Rows(6000, 5000, 4000, 3000));
+        var scaled = Corner(Rows(6000 * scale, 5000 * scale, 4000 * scale, 3000 * scale)) with
         {
             Drive = corner.Drive! with { WheelRate_N_per_m = corner.Drive!.WheelRate_N_per_m * scale * scale },
         };
@@ -116,7 +116,7 @@ public sealed class DampingTests
     [Fact]
     public void ModeRatios_WithATyre_AreTheTwoMasses()
     {
-        var corner = Corner(new LinearDamperPart(980)) with
+        var corner = Corner(980) with
         {
             DamperRatio = 1,
             UnsprungMass_kg = 36,
@@ -154,8 +154,7 @@ public sealed class DampingTests
         Assert.Equal(["empty", "two up"], corner.Loads.Select(load => load.Load));
     }
 
-    internal static TelescopicDamperPart Part(IReadOnlyList<DynoPoint> rows) =>
-        new("sample", 0.014, 0.26, 0.39, null, null, null, "d.csv") { Dyno = new DynoPoints(rows, GasIn: false) };
+    internal static TelescopicDamperPart Part { get; } = new("sample", 0.014, 0.26, 0.39, null, null, null, "d.csv");
 
     internal static DynoPoint[] Rows(params double[] coefficients) =>
     [
@@ -165,9 +164,12 @@ public sealed class DampingTests
            select new DynoPoint(click, sign * v, sign * v * coefficients[click], null, null, 2 + click),
     ];
 
-    private static DampingCase Corner(DamperPart damper)
+    private static DampingCase Corner(IEnumerable<DynoPoint> rows) => Corner(Part.Fit(new DynoPoints([.. rows], GasIn: false), []), null);
+
+    private static DampingCase Corner(double coefficient) => Corner(null, Damper.Linear(coefficient));
+
+    private static DampingCase Corner(DamperFit? fit, Damper? linear)
     {
-        var fit = (damper as TelescopicDamperPart)?.Fit([]);
         return new DampingCase
         {
             End = AxleEnd.Front,
@@ -177,7 +179,7 @@ public sealed class DampingTests
             TyreRate_N_per_m = null,
             DamperRatio = 0.95,
             Fit = fit,
-            Damper = fit?.Damper ?? Damper.Linear(((LinearDamperPart)damper).Coefficient_N_s_per_m),
+            Damper = fit?.Damper ?? linear!,
             Drive = new WheelState("a", 320, 38_000),
             Loads = [],
             Heights = [],

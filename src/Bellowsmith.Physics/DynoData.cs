@@ -41,4 +41,8 @@ public enum DynoTrouble
 }
 
 /// <summary>Readings of one click that were left out, and the lines they stand on.</summary>
-public sealed record DynoLeftOut(DynoTrouble Trouble, double Click, IReadOnlyList<int> Lines);
+public sealed record DynoLeftOut(DynoTrouble Trouble, double Click, IReadOnlyList<int> Lines)
+{
+    /// <summary>True where the lines are the first and last of a sweep.</summary>
+    public bool IsRange { get; init; }
+}

@@ -22,14 +22,14 @@ public static class DynoFaults
                 "two speeds or more of each stroke", "Measure more speeds of this click."),
             DynoTrouble.FallingForce => new(file, Rows(left), $"a force of {click} that falls as the speed rises, by more than repeated runs differ",
                 "forces that rise with speed", "Look for air in the oil, a slipped click or swapped rows, and measure this click again."),
-            _ => new(file, Rows(left, " to "), $"a sweep of {click} that does not follow a sine for a whole cycle",
+            _ => new(file, Rows(left), $"a sweep of {click} that does not follow a sine for a whole cycle",
                 "position [mm] and time [s] of whole cycles, extension +", "Check the columns' units and export whole cycles."),
         };
     }
 
-    private static string Rows(DynoLeftOut left, string between = ", ")
+    private static string Rows(DynoLeftOut left)
     {
-        string rows = string.Join(between, left.Lines.Take(MostRows).Select(line => line.ToString(CultureInfo.InvariantCulture)));
+        string rows = string.Join(left.IsRange ? " to " : ", ", left.Lines.Take(MostRows).Select(line => line.ToString(CultureInfo.InvariantCulture)));
         return left.Lines.Count > MostRows ? $"rows {rows} and {left.Lines.Count - MostRows} more" : left.Lines.Count == 1 ? $"row {rows}" : $"rows {rows}";
     }
 }

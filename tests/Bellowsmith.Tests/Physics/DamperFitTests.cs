@@ -140,6 +140,28 @@ public sealed class DamperFitTests
         Assert.Equal(DynoTrouble.NoSine, Assert.Single(DamperFit.Of(new DynoSweeps([stairs], GasIn: true)).LeftOut).Trouble);
     }
 
+    /// <summary>A cell that ends at −500 N: the two faster sweeps are cut, the slow one is left alone and used whole.</summary>
+    [Fact]
+    public void Of_RawCellAtItsEnd_LeavesTheSweepsOut()
+    {
+        DynoSweep Cut(double frequency) => Sweep(frequency) with { Samples = [.. Sweep(frequency).Samples.Select(s => s with { Force_N = Math.Max(s.Force_N, -500) })] };
+        var fit = DamperFit.Of(new DynoSweeps([Cut(0.4), Cut(1.6), Cut(2.4)], GasIn: true));
+
+        Assert.All(fit.LeftOut, left => Assert.Equal((DynoTrouble.SaturatedCell, true), (left.Trouble, left.IsRange)));
+        Assert.Equal(2, fit.LeftOut.Count);
+        Assert.Equal(0.0628, fit.Damper!.GreatestRebound_m_per_s, 1e-4);
+    }
+
+    /// <summary>Two sweeps at one speed without a run are two runs of it.</summary>
+    [Fact]
+    public void Of_RawSweepsRepeated_CountAsRuns()
+    {
+        var fit = DamperFit.Of(new DynoSweeps([Sweep(0.4), Sweep(1.6), Sweep(0.4), Sweep(1.6)], GasIn: true));
+
+        Assert.Equal(4, fit.RepeatabilityDegrees);
+        Assert.Equal(["1", "2"], fit.Runs(0.1).Select(run => run.Run));
+    }
+
     private static DynoPoint[] Rows(double[] clicks, string? run = null)
     {
         var line = 1;

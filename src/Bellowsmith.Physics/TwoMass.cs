@@ -92,7 +92,7 @@ public readonly record struct TwoMass(
 
     /// <summary>
     /// Variances on any road between two frequencies: the density times the squared response, integrated by 16-point
-    /// Gauss–Legendre on twelve panels an octave. Within 1e-5 of the exact integral for damping ratios from 0.01 and a
+    /// Gauss–Legendre on twelve panels an octave. Within 1e-4 of the exact integral for damping ratios from 0.01 and a
     /// density without steps. A weighted acceleration comes from a density times the squared weighting.
     /// </summary>
     /// <param name="velocityDensity_m2_per_s">One-sided density of road velocity in time at a frequency in Hz, (m/s)²/Hz.</param>

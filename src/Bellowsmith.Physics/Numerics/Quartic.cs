@@ -52,8 +52,9 @@ internal static class Quartic
             if (value > 0) high = u;
             else low = u;
             double next = u - value / ((3 * u + 2 * e) * u + f);
+            if (next == u) break;
             if (!(next > low && next < high)) next = (low + high) / 2;
-            if (next == u || next == low || next == high) break;
+            if (next == low || next == high) break;
             u = next;
         }
 

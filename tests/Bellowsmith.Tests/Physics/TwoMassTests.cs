@@ -43,6 +43,7 @@ public sealed class TwoMassTests
         var roots = new[] { body.Eigenvalues.First, body.Eigenvalues.Second, wheel.Eigenvalues.First, wheel.Eigenvalues.Second };
         Assert.All(roots, s => Assert.True(Rest(car, s) < 1e-11, $"{s} of {car} leaves {Rest(car, s)}"));
         Assert.True(body.Product_rad2_per_s2 <= wheel.Product_rad2_per_s2 && roots.All(s => s.Real < 0));
+        Assert.True(body.Rings || wheel.Rings || roots[1].Real >= roots[2].Real, "Of four real roots the slow two are the body's.");
     });
 
     [Fact] // all masses, rates and damping ten times: the same modes
@@ -152,10 +153,10 @@ public sealed class TwoMassTests
     public void InBand_AnyCar_IsTheClosedForm() => _cars.Where(car => Math.Min(car.Modes.Body.DampingRatio, car.Modes.Wheel.DampingRatio) > 0.01)
         .Sample(car =>
     {
-        var (exact, found) = (car.OnWhiteVelocity(1e-4)!.Value, car.InBand(_ => 1e-4, 1e-4, 1e6));
-        Assert.Equal(1, found.BodyAcceleration_m2_per_s4 / exact.BodyAcceleration_m2_per_s4, 1e-5);
-        Assert.Equal(1, found.Travel_m2 / exact.Travel_m2, 1e-5);
-        Assert.Equal(1, found.TyreForce_N2 / exact.TyreForce_N2, 1e-5);
+        var (exact, found) = (car.OnWhiteVelocity(1e-4)!.Value, car.InBand(_ => 1e-4, 1e-4, 1e8));
+        Assert.Equal(1, found.BodyAcceleration_m2_per_s4 / exact.BodyAcceleration_m2_per_s4, 1e-4);
+        Assert.Equal(1, found.Travel_m2 / exact.Travel_m2, 1e-4);
+        Assert.Equal(1, found.TyreForce_N2 / exact.TyreForce_N2, 1e-4);
     }, iter: 200);
 
     [Fact]

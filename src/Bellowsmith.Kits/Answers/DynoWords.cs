@@ -56,9 +56,17 @@ public sealed class DynoWords(DynoResult result, DisplayUnits units)
         }
 
         if (fit.MissingClicks.Count > 0)
-            yield return new("clicks", Text($"Not measured: {string.Join(", ", fit.MissingClicks)}. Between measured clicks the force is interpolated straight at equal velocity."));
+            yield return new("clicks", Text($"Not measured, or left out: {string.Join(", ", fit.MissingClicks)}. Between measured clicks the force is interpolated straight at equal velocity."));
+        if (fit.Damper is { } damper && damper.Clicks.All(click => StiffInCompression(damper, click)))
+            yield return new("sign", "Compression resists more than rebound at every click, which is rare in a road damper: check dynoSign, or the file's directions.");
         if (fit.Repeatability_N is null)
             yield return new("repeatability", "Nothing was run twice, so nothing is known of repeatability: run some clicks two or three times.");
+    }
+
+    private static bool StiffInCompression(Damper damper, double click)
+    {
+        double speed = Math.Min(damper.GreatestRebound_m_per_s, damper.GreatestCompression_m_per_s);
+        return -damper.Force_N(click, -speed) > damper.Force_N(click, speed);
     }
 
     private string Spread()

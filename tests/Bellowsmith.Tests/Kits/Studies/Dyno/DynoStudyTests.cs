@@ -56,7 +56,18 @@ public sealed class DynoStudyTests
         Assert.Equal([0, 2], answer.Clicks.Select(click => click.Click));
         var notes = new DynoWords(answer, DisplayUnits.Metric).Notes().ToArray();
         Assert.Contains(notes, note => note is { About: "left out" } && note.Text.Contains("click 1", StringComparison.Ordinal));
-        Assert.Contains(notes, note => note.Text.StartsWith("Not measured: 1.", StringComparison.Ordinal));
+        Assert.Contains(notes, note => note.Text.StartsWith("Not measured, or left out: 1.", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(-1, true)]
+    [InlineData(1, false)]
+    public void Notes_StrokesThatMayBeSwapped_AskForTheSign(double stroke, bool asks)
+    {
+        var rows = DampingTests.Rows(2000, 1000).Select(p => p.Velocity_m_per_s * stroke > 0 ? p with { Force_N = 1.5 * p.Force_N } : p).ToArray();
+        var notes = new DynoWords(DynoStudy.Answer(Unit(rows)), DisplayUnits.Metric).Notes();
+
+        Assert.Equal(asks, notes.Any(note => note.About == "sign"));
     }
 
     [Fact]

@@ -32,6 +32,20 @@ public static class RideRun
         return figures;
     }
 
+    /// <summary>One corner over the road with every step kept, settling included: for figures, spectra and distributions.</summary>
+    public static RideTrace Trace(Corner corner, ReadOnlySpan<double> road_m, double step_s = Step_s)
+    {
+        CornerKernel<Lane1> kernel = new([corner], step_s);
+        CornerState<Lane1> state = default;
+        Lane1[] road = new Lane1[road_m.Length];
+        for (int k = 0; k < road.Length; k++) road[k] = Lane1.All(road_m[k]);
+        CornerSample<Lane1>[] samples = new CornerSample<Lane1>[road.Length];
+        kernel.Advance(ref state, road, samples);
+        double[] Of(Func<CornerSample<Lane1>, Lane1> part) => Array.ConvertAll(samples, sample => part(sample).Value);
+        return new RideTrace(
+            step_s, Of(s => s.Acceleration), Of(s => s.Travel), Of(s => s.DamperVelocity), Of(s => s.TyreForce), Of(s => s.StopForce), Of(s => s.Entropy));
+    }
+
     internal static void Over<T>(ReadOnlySpan<Corner> corners, ReadOnlySpan<double> road_m, double step_s, Span<RideFigures> figures)
         where T : struct, ILane<T>
     {

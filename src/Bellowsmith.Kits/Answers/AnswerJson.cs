@@ -21,6 +21,8 @@ public static class AnswerJson
 
     public static string Write(BellowsAnswer answer) => JsonSerializer.Serialize(answer, _context.BellowsAnswer);
 
+    public static string Write(RideAnswer answer) => JsonSerializer.Serialize(answer, _context.RideAnswer);
+
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
     /// <summary>Faults as an array of { file, where, found, allowed, fix }.</summary>
@@ -32,6 +34,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(TravelAnswer))]
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
+[JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(IReadOnlyList<Fault>))]
 internal sealed partial class AnswerJsonContext : JsonSerializerContext;

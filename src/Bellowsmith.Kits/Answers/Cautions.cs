@@ -11,5 +11,8 @@ public static class Cautions
 
     public const string AiredOut = "Do not drive aired out or fully lifted: stops, shafts and tyres are then at their ends.";
 
+    public const string DriveTest =
+        "Drive tests belong off public roads, with the strut's clearances checked first; a corner on paper has no roll, pitch, brakes or kerbs.";
+
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

@@ -7,6 +7,8 @@ internal readonly struct Lane1(double value) : ILane<Lane1>
 {
     private readonly double _value = value;
 
+    public double Value => _value;
+
     public static int Count => 1;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

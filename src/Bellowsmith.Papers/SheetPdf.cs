@@ -11,12 +11,12 @@ public static class SheetPdf
     {
         using MemoryStream bytes = new();
         using (SKDocument document = SKDocument.CreatePdf(bytes, Metadata(sheet)))
-        using (Letters letters = new())
+        using (Letters letters = new(tabular: false))
         {
             foreach (StrutAnswers strut in sheet.Struts)
             {
                 using SKCanvas canvas = document.BeginPage(paper.Width, paper.Height);
-                new StrutPage(new Pen(canvas, letters), sheet, strut, paper).Draw();
+                new StrutPage(new CanvasPen(canvas, letters), sheet, strut, paper).Draw();
                 document.EndPage();
             }
 

@@ -11,7 +11,7 @@ using Bellowsmith.Papers;
 
 namespace Bellowsmith.App.Commands;
 
-/// <summary>Prints a kit as PDF. Only this command touches Bellowsmith.Papers, so that no other waits for its libraries.</summary>
+/// <summary>Prints a kit as PDF. Only this command and <see cref="FigureOutput"/> touch Bellowsmith.Papers, so that nobody else waits for its libraries.</summary>
 internal static class SheetCommand
 {
     public const string Example =
@@ -41,7 +41,7 @@ internal static class SheetCommand
             StrutAnswers[] struts = [.. StrutCases.Of(read, options.Conditions(parsed), _ => { }).Select(StrutAnswers.Of)];
             Sheet sheet = new(read, struts, options.Units(parsed, read.WrittenUnits), parsed.GetValue(date) ?? TimeProvider.System.GetLocalNow(), Version);
             FileBytes written = new(parsed.GetRequiredValue(output), SheetPdf.Write(sheet, parsed.GetValue(paper) == "letter" ? Paper.Letter : Paper.A4));
-            Write(written);
+            OutputFile.Write(written);
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(new SheetAnswer(written.File, struts.Length, written.Sha256())));
             else Screen.Output().Say($"{written.File}: {struts.Length} {(struts.Length == 1 ? "page" : "pages")}.");
             return struts.All(s => s.Height is null or { Recommended: not null }) ? Study.Answered : Study.NoSolution;
@@ -58,17 +58,5 @@ internal static class SheetCommand
         if (DateTimeOffset.TryParseExact(text, DateForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out DateTimeOffset date)) return date;
         result.AddError($"--date \"{text}\" is not a date: write it as 2027-01-31.");
         return null;
-    }
-
-    private static void Write(FileBytes pdf)
-    {
-        try
-        {
-            File.WriteAllBytes(pdf.File, pdf.Bytes.Span);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            throw new FaultsException([new Fault(pdf.File, "file", "a path that cannot be written", "a file in a folder that exists", "Check the path and who may write there.")]);
-        }
     }
 }

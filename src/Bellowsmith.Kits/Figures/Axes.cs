@@ -6,20 +6,13 @@ namespace Bellowsmith.Kits.Figures;
 /// <summary>Axes and curves in the units shown.</summary>
 internal static class Axes
 {
-    private const int Steps = 5;
-
     public static double[] Shown(Dimension dimension, DisplayUnits units, double[] si) => [.. si.Select(v => units.Value(dimension, v))];
 
     public static double[] Nothing(int count) => [.. Enumerable.Repeat(double.NaN, count)];
 
     /// <summary>From round number to round number around all values, in SI.</summary>
-    public static ChartAxis Around(string title, Dimension dimension, DisplayUnits units, double[] si)
-    {
-        double[] shown = [.. si.Where(double.IsFinite).Select(v => units.Value(dimension, v))];
-        return shown.Length == 0
-            ? Round(title, dimension, units, 0, 1)
-            : Round(title, dimension, units, shown.Min(), shown.Max());
-    }
+    public static ChartAxis Around(string title, Dimension dimension, DisplayUnits units, double[] si) =>
+        ChartAxis.Around(title, units.Symbol(dimension), si.Select(v => units.Value(dimension, v))) with { Decimals = units.Decimals(dimension) };
 
     /// <summary>
     /// Around what matters at the setting: a curve that rises steeply at one end leaves the figure there rather than flatten
@@ -46,14 +39,5 @@ internal static class Axes
         }
 
         return new ChartCurve(label, x, solid, dashed, label.Length > 0 ? x.Length - 1 : -1);
-    }
-
-    private static ChartAxis Round(string title, Dimension dimension, DisplayUnits units, double low, double high)
-    {
-        double span = high > low ? high - low : Math.Max(Math.Abs(low), 1);
-        ChartAxis tight = new(title, units.Symbol(dimension), low, low + span, units.Decimals(dimension));
-        IReadOnlyList<double> ticks = tight.Ticks(2 * Steps);
-        double step = (ticks.Count > 1 ? ticks[1] - ticks[0] : span) / 2;
-        return tight with { Low = Math.Round(Math.Floor(low / step + 1e-9) * step, 12), High = Math.Round(Math.Ceiling(high / step - 1e-9) * step, 12) };
     }
 }

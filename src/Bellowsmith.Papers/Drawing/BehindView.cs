@@ -52,7 +52,7 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
         {
             float needs = pen.ParagraphHeight(note, column, size, leading: 1.25f);
             if (x == Left && y + needs > top + half) (x, y) = (Left + column + Gap, top);
-            y = pen.Paragraph(note, x, y, column, size, Pen.Ink, leading: 1.25f) + 1;
+            y = pen.Paragraph(note, x, y, column, size, Shade.Ink, leading: 1.25f) + 1;
         }
     }
 
@@ -88,10 +88,10 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
             {
                 bool words = c == row.Length - 1 || (c == 0 && head[0].Length == 0);
                 float x = words ? left + (c == 0 ? 0 : edges[c - 1] * width + 6) : left + edges[c] * width;
-                pen.Words(row[c], x, y, Small, isHead ? Pen.Quiet : Pen.Ink, align: words ? Align.Left : Align.Right);
+                pen.Words(row[c], x, y, Small, isHead ? Shade.Quiet : Shade.Ink, align: words ? Align.Left : Align.Right);
             }
 
-            if (isHead) pen.Line(left, y + 2, left + width, y + 2, Pen.Rule, 0.4f);
+            if (isHead) pen.Line(left, y + 2, left + width, y + 2, Shade.Rule, 0.4f);
             y += 8.4f;
         }
 
@@ -102,14 +102,14 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
 
     private void Inputs(float top)
     {
-        pen.Words("Read from", Left, top + 7, Small, Pen.Quiet);
-        pen.Words("SHA-256", Right, top + 7, Small, Pen.Quiet, align: Align.Right);
-        pen.Line(Left, top + 9, Right, top + 9, Pen.Rule, 0.4f);
+        pen.Words("Read from", Left, top + 7, Small, Shade.Quiet);
+        pen.Words("SHA-256", Right, top + 7, Small, Shade.Quiet, align: Align.Right);
+        pen.Line(Left, top + 9, Right, top + 9, Shade.Rule, 0.4f);
         float y = top + 15.2f;
         foreach (FileBytes input in sheet.Kit.Inputs)
         {
-            pen.Words(Shortened(input.File, Right - Left - pen.Width(input.Sha256(), 5.4f) - Gap), Left, y, 5.4f, Pen.Ink);
-            pen.Words(input.Sha256(), Right, y, 5.4f, Pen.Ink, align: Align.Right);
+            pen.Words(Shortened(input.File, Right - Left - pen.Width(input.Sha256(), 5.4f) - Gap), Left, y, 5.4f, Shade.Ink);
+            pen.Words(input.Sha256(), Right, y, 5.4f, Shade.Ink, align: Align.Right);
             y += 6.6f;
         }
     }
@@ -126,8 +126,8 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
     {
         string text = string.Join(" ", Cautions.CompressedAir, Cautions.RaisedCar, Cautions.AiredOut, Cautions.Local);
         float top = paper.Height - Margin - pen.ParagraphHeight(text, Right - Left, Small);
-        pen.Line(Left, top - 2, Right, top - 2, Pen.Ink, 0.6f);
-        pen.Paragraph(text, Left, top, Right - Left, Small, Pen.Ink);
+        pen.Line(Left, top - 2, Right, top - 2, Shade.Ink, 0.6f);
+        pen.Paragraph(text, Left, top, Right - Left, Small, Shade.Ink);
         return top - 2;
     }
 

@@ -1,152 +1,157 @@
-using System.Globalization;
 using Bellowsmith.Kits.Figures;
 using SkiaSharp;
 
 namespace Bellowsmith.Papers.Drawing;
 
 /// <summary>A chart on paper: grid faint, band grey, dashed outside what was tested, words beside what they mean.</summary>
-internal sealed class ChartView(Pen pen, SKRect box, float size)
+internal sealed class ChartView
 {
-    private readonly List<SKRect> _taken = [];
-    private readonly List<SKPoint> _drawn = [];
+    private readonly Pen _pen;
+    private readonly Chart _chart;
+    private readonly ChartLayout _layout;
+    private readonly ChartPlot _plot;
+    private readonly ChartLabels _labels;
+    private readonly float _size;
 
-    private SKRect Plot => new(box.Left + 3.4f * size, box.Top + 2.2f * size, box.Right - size / 2, box.Bottom - 2.9f * size);
-
-    public void Draw(Chart chart)
+    /// <param name="pen">What draws.</param>
+    /// <param name="box">Where.</param>
+    /// <param name="size">Height of its letters.</param>
+    /// <param name="chart">What.</param>
+    public ChartView(Pen pen, SKRect box, float size, Chart chart)
     {
-        Axes(chart);
-        pen.Canvas.Save();
-        pen.Canvas.ClipRect(Plot);
-        foreach (ChartBand band in chart.Bands) Band(chart, band);
-        Grid(chart);
-        foreach (ChartPoints points in chart.Measured)
-            foreach ((double x, double y) in points.X.Zip(points.Y))
-                pen.Circle(At(chart, x, y).X, At(chart, x, y).Y, 0.45f, Pen.Quiet, null, 0);
-        foreach (ChartCurve limit in chart.Limits) Curve(chart, limit.X, limit.Y, 0.6f, 3, 1.6f);
-        foreach (ChartCurve curve in chart.Curves)
+        (_pen, _chart, _size) = (pen, chart, size);
+        _layout = new ChartLayout(pen, box, size, chart);
+        _plot = new ChartPlot(chart, _layout.Plot);
+        _labels = new ChartLabels(pen, _plot, box, 0.95f * size);
+    }
+
+    private SKRect Area => _plot.Area;
+
+    public void Draw()
+    {
+        new ChartAxes(_pen, _layout, _plot, _size).Draw();
+        _pen.Clipped(Area, Data);
+        foreach (ChartInterval interval in _chart.Intervals) Interval(interval);
+        ChartMark[] marks = [.. _chart.Marks.Where(m => double.IsFinite(m.X) && double.IsFinite(m.Y) && _plot.Holds(_plot.At(m.X, m.Y)))];
+        foreach (ChartMark mark in marks.OrderByDescending(m => m.Kind)) Mark(mark);
+        foreach (ChartMark mark in marks.OrderBy(m => m.Kind))
+            _labels.Write(mark.Label, _plot.At(mark.X, mark.Y), ChartShapes.Colour(mark.Kind), mark.Kind == MarkKind.Setting, 1, -1, 0);
+        foreach (ChartInterval interval in _chart.Intervals.Where(i => double.IsFinite(i.X) && double.IsFinite(i.Y)))
+            _labels.Write(interval.Label, Top(interval), ChartShapes.Colour(interval.Kind), false, 0, 1, -1);
+        foreach ((string label, SKPoint at) in _layout.Inside(_plot)) _labels.Write(label, at, Shade.Ink, false, 1, -1, 0);
+        foreach (ChartPoints points in _layout.Keyed)
+            _labels.Write($"• {points.Label}", new SKPoint(Area.Left + 2, Area.Bottom - 3), Shade.Quiet, false, 1);
+        if (_labels.Unplaced > 0) _layout.Note($"{_labels.Unplaced} more without room for their words");
+    }
+
+    private void Data()
+    {
+        foreach (ChartBand zone in _chart.Zones) Band(zone, Shade.Faint);
+        foreach (ChartBand band in _chart.Bands) Band(band, Shade.Band);
+        foreach (ChartBars bars in _chart.Bars) Bars(bars);
+        new ChartAxes(_pen, _layout, _plot, _size).Grid();
+        foreach (ChartUpright upright in _chart.Uprights) Upright(upright);
+        foreach (ChartCurve limit in _chart.Limits) Curve(limit.X, limit.Y, 0.6f, 3, 1.6f);
+        foreach (ChartCurve centre in _chart.Centres) Curve(centre.X, centre.Y, 0.5f);
+        foreach (ChartCurve curve in _chart.Curves)
         {
-            Curve(chart, curve.X, curve.Y, 1);
-            Curve(chart, curve.X, curve.Outside, 0.9f, 2.4f, 1.8f);
+            Curve(curve.X, curve.Y, 1);
+            Curve(curve.X, curve.Outside, 0.9f, 2.4f, 1.8f);
         }
 
-        pen.Canvas.Restore();
-        foreach (ChartMark mark in chart.Marks.OrderByDescending(m => m.Kind)) Mark(chart, mark);
-        foreach (ChartMark mark in chart.Marks.OrderBy(m => m.Kind)) Label(chart, mark);
-        foreach (ChartCurve limit in chart.Limits) Label(chart, limit);
-        foreach (ChartPoints points in chart.Measured)
-            Write($"• {points.Label}", new SKPoint(Plot.Left + 2, Plot.Bottom - 3), Pen.Quiet, false, onlyRight: true);
+        foreach (ChartPoints points in _chart.Measured) Points(points);
     }
 
-    private void Axes(Chart chart)
+    private void Band(ChartBand band, Shade shade)
     {
-        pen.Words($"{chart.Y.Title}, {chart.Y.Unit}", box.Left, box.Top + size, size, Pen.Ink, bold: true);
-        pen.Words($"{chart.X.Title}, {chart.X.Unit}", Plot.Right, box.Bottom - 0.3f * size, size, Pen.Ink, align: Align.Right);
-        IReadOnlyList<double> across = Ticks(chart.X, Plot.Width / (3.6f * size)), up = Ticks(chart.Y, Plot.Height / (2.4f * size));
-        foreach (double tick in across)
-            pen.Words(Number(tick, across), At(chart, tick, chart.Y.Low).X, Plot.Bottom + 1.3f * size, 0.9f * size, Pen.Ink, align: Align.Middle);
-        foreach (double tick in up)
-            pen.Words(Number(tick, up), Plot.Left - 0.4f * size, At(chart, chart.X.Low, tick).Y + 0.33f * size, 0.9f * size, Pen.Ink, align: Align.Right);
+        int[] known = [.. Enumerable.Range(0, band.X.Length).Where(k => double.IsFinite(band.X[k]) && double.IsFinite(band.Low[k]) && double.IsFinite(band.High[k]))];
+        _pen.Path([.. known.Select(k => _plot.At(band.X[k], band.High[k])), .. known.Reverse().Select(k => _plot.At(band.X[k], band.Low[k]))], true, shade, null, 0);
     }
 
-    private void Grid(Chart chart)
+    private void Bars(ChartBars bars)
     {
-        foreach (double tick in Ticks(chart.X, Plot.Width / (3.6f * size)))
-            pen.Line(At(chart, tick, 0).X, Plot.Top, At(chart, tick, 0).X, Plot.Bottom, Pen.Rule, 0.2f);
-        foreach (double tick in Ticks(chart.Y, Plot.Height / (2.4f * size)))
-            pen.Line(Plot.Left, At(chart, 0, tick).Y, Plot.Right, At(chart, 0, tick).Y, Pen.Rule, 0.2f);
-        pen.Line(Plot.Left, Plot.Bottom, Plot.Right, Plot.Bottom, Pen.Ink, 0.5f);
-        pen.Line(Plot.Left, Plot.Top, Plot.Left, Plot.Bottom, Pen.Ink, 0.5f);
-    }
-
-    private void Band(Chart chart, ChartBand band)
-    {
-        int[] known = [.. Enumerable.Range(0, band.X.Length).Where(k => double.IsFinite(band.Low[k]) && double.IsFinite(band.High[k]))];
-        pen.Path([.. known.Select(k => At(chart, band.X[k], band.High[k])), .. known.Reverse().Select(k => At(chart, band.X[k], band.Low[k]))], true, Pen.Band, null, 0);
-    }
-
-    private void Curve(Chart chart, double[] x, double[] y, float width, params float[] dashes)
-    {
-        List<SKPoint> run = [];
-        for (int k = 0; k <= x.Length; k++)
+        for (int k = 0; k < bars.Heights.Length; k++)
         {
-            if (k < x.Length && double.IsFinite(y[k])) run.Add(At(chart, x[k], y[k]));
-            else
-            {
-                pen.Path(run.ToArray(), false, null, Pen.Ink, width, dashes);
-                for (int p = 1; p < run.Count; p++)
-                    for (float share = 0; share < 1; share += 0.25f)
-                        _drawn.Add(new(run[p - 1].X + share * (run[p].X - run[p - 1].X), run[p - 1].Y + share * (run[p].Y - run[p - 1].Y)));
-                run.Clear();
-            }
+            if (!double.IsFinite(bars.Heights[k]) || bars.Heights[k] <= _chart.Y.Low) continue;
+            SKPoint from = _plot.At(bars.Edges[k], bars.Heights[k]);
+            _pen.Box(new SKRect(from.X, from.Y, _plot.Across(bars.Edges[k + 1]), Area.Bottom), Shade.Band, Shade.Quiet, 0.4f);
         }
     }
 
-    private void Mark(Chart chart, ChartMark mark)
+    private void Upright(ChartUpright upright)
     {
-        SKPoint at = At(chart, mark.X, mark.Y);
-        if (!Inside(at)) return;
+        if (!double.IsFinite(upright.X)) return;
+        float x = _plot.Across(upright.X), width = upright.Kind == UprightKind.Centre ? 0.5f : 0.6f;
+        float[] dashes = upright.Kind switch { UprightKind.Phase => [7, 1.6f, 1.2f, 1.6f], UprightKind.Limit => [3, 1.6f], _ => [] };
+        _pen.Line(x, Area.Top, x, Area.Bottom, Shade.Ink, width, dashes);
+        _labels.Avoid([new SKPoint(x, Area.Top), new SKPoint(x, Area.Bottom)]);
+    }
+
+    private void Curve(double[] x, double[] y, float width, params ReadOnlySpan<float> dashes)
+    {
+        foreach (SKPoint[] run in _plot.Runs(x, y))
+        {
+            _pen.Path(run, false, null, Shade.Ink, width, dashes);
+            _labels.Avoid(run);
+        }
+    }
+
+    private void Points(ChartPoints points)
+    {
+        foreach (SKPoint[] run in points.Joined ? _plot.Runs(points.X, points.Y) : [])
+        {
+            _pen.Path(run, false, null, Shade.Quiet, 0.45f);
+            _labels.Avoid(run);
+        }
+
+        if (points.Joined && points.X.Length > 2 * Area.Width) return;
+        float radius = Math.Clamp(Area.Width / points.X.Length / 2.5f, 0.45f, 0.2f * _size);
+        HashSet<(int, int)> places = [];
+        foreach ((double x, double y) in points.X.Zip(points.Y))
+        {
+            if (!double.IsFinite(x) || !double.IsFinite(y)) continue;
+            SKPoint at = _plot.At(x, y);
+            if (!places.Add(((int)(4 * at.X), (int)(4 * at.Y)))) continue;
+            ChartShapes.Point(_pen, points.Shape, at, radius);
+            if (!points.Joined) _labels.Avoid([at, at]);
+        }
+    }
+
+    private void Interval(ChartInterval interval)
+    {
+        if (!double.IsFinite(interval.X) || !double.IsFinite(interval.Y)) return;
+        const float Cap = 2.2f;
+        Shade colour = ChartShapes.Colour(interval.Kind);
+        SKPoint at = _plot.At(interval.X, interval.Y);
+        if (double.IsFinite(interval.Low) && double.IsFinite(interval.High))
+        {
+            float low = Math.Min(_plot.Up(interval.Low), Area.Bottom), high = Math.Max(_plot.Up(interval.High), Area.Top);
+            _pen.Line(at.X, low, at.X, high, colour, 0.8f);
+            foreach (float end in (ReadOnlySpan<float>)[low, high]) _pen.Line(at.X - Cap, end, at.X + Cap, end, colour, 0.8f);
+            _labels.Avoid(new SKRect(at.X - Cap, high, at.X + Cap, low));
+        }
+
+        if (!_plot.Holds(at)) return;
+        ChartShapes.Mark(_pen, interval.Kind, at);
+        Covers(at);
+    }
+
+    private SKPoint Top(ChartInterval interval) =>
+        new(_plot.Across(interval.X), Math.Max(Area.Top, _plot.Up(double.IsFinite(interval.High) ? interval.High : interval.Y)));
+
+    private void Mark(ChartMark mark)
+    {
+        SKPoint at = _plot.At(mark.X, mark.Y);
         if (mark.Kind == MarkKind.Setting)
         {
-            pen.Line(at.X, at.Y, at.X, Plot.Bottom, Pen.Accent, 0.6f);
-            pen.Circle(at.X, at.Y, 2.4f, Pen.Accent, Pen.Paper, 0.6f);
+            _pen.Line(at.X, at.Y, at.X, Area.Bottom, Shade.Accent, 0.6f);
+            _labels.Avoid([at, new SKPoint(at.X, Area.Bottom)]);
         }
-        else pen.Circle(at.X, at.Y, mark.Kind == MarkKind.State ? 1.5f : 2, Pen.Paper, Pen.Ink, 0.8f);
-        if (mark.Kind == MarkKind.OverLimit) pen.Line(at.X - 3, at.Y + 3, at.X + 3, at.Y - 3, Pen.Ink, 0.8f);
-        _taken.Add(new SKRect(at.X - 3, at.Y - 3, at.X + 3, at.Y + 3));
+
+        ChartShapes.Mark(_pen, mark.Kind, at);
+        Covers(at);
     }
 
-    private void Label(Chart chart, ChartMark mark)
-    {
-        SKPoint at = At(chart, mark.X, mark.Y);
-        if (Inside(at) && mark.Label.Length > 0) Write(mark.Label, at, mark.Kind == MarkKind.Setting ? Pen.Accent : Pen.Ink, mark.Kind == MarkKind.Setting);
-    }
-
-    private void Label(Chart chart, ChartCurve limit)
-    {
-        int last = Array.FindLastIndex(limit.Y, double.IsFinite);
-        if (last < 0) return;
-        SKPoint at = At(chart, limit.X[last], limit.Y[last]);
-        if (Inside(at)) Write(limit.Label, new SKPoint(Plot.Right, at.Y), Pen.Ink, false);
-    }
-
-    // Around a place, near before far: where least is in the way.
-    private void Write(string words, SKPoint at, SKColor colour, bool bold, bool onlyRight = false)
-    {
-        float letters = 0.95f * size, width = pen.Width(words, letters, bold), gap = 4;
-        List<SKRect> places = [];
-        foreach (float step in (ReadOnlySpan<float>)[0, 1.2f, 2.4f, 3.6f])
-            foreach (int up in (ReadOnlySpan<int>)[1, -1])
-                foreach (int side in onlyRight ? (ReadOnlySpan<int>)[1] : [1, -1, 0])
-                {
-                    float left = side == 0 ? Math.Clamp(at.X - width / 2, Plot.Left + 1, Math.Max(Plot.Left + 1, Plot.Right - width)) : side > 0 ? at.X + gap : at.X - gap - width;
-                    float middle = at.Y - up * (gap + letters / 2 + step * letters);
-                    places.Add(new SKRect(left, middle - 0.55f * letters, left + width, middle + 0.55f * letters));
-                }
-
-        SKRect place = places.MinBy(Crowding);
-        _taken.Add(place);
-        pen.Box(place, Pen.Paper.WithAlpha(0xd0), null, 0);
-        pen.Words(words, place.Left, place.MidY + 0.36f * letters, letters, colour, bold);
-    }
-
-    private float Crowding(SKRect place) => 1000 * _taken.Count(t => t.IntersectsWith(place))
-        + (Inside(new(place.Left, place.Top)) && Inside(new(place.Right, place.Bottom)) ? 0 : 500)
-        + _drawn.Count(p => place.Contains(p));
-
-    private SKPoint At(Chart chart, double x, double y) => new(
-        Plot.Left + (float)((x - chart.X.Low) / (chart.X.High - chart.X.Low)) * Plot.Width,
-        Plot.Bottom - (float)((y - chart.Y.Low) / (chart.Y.High - chart.Y.Low)) * Plot.Height);
-
-    private bool Inside(SKPoint p) => p.X >= Plot.Left - 0.5f && p.X <= Plot.Right + 0.5f && p.Y >= Plot.Top - 0.5f && p.Y <= Plot.Bottom + 0.5f;
-
-    private static IReadOnlyList<double> Ticks(ChartAxis axis, float most) => axis.Ticks(Math.Max(2, (int)most));
-
-    // As many decimals as the ticks differ by.
-    private static string Number(double tick, IReadOnlyList<double> ticks)
-    {
-        double step = ticks.Count > 1 ? ticks[1] - ticks[0] : 1;
-        int decimals = Math.Clamp((int)Math.Ceiling(-Math.Log10(step) - 1e-9), 0, 6);
-        if (Math.Abs(Math.Round(step, decimals) - step) > 1e-9) decimals++;
-        return tick.ToString("F" + decimals, CultureInfo.InvariantCulture).Replace('-', '−');
-    }
+    private void Covers(SKPoint at) => _labels.Avoid(new SKRect(
+        at.X - ChartShapes.MarkReach, at.Y - ChartShapes.MarkReach, at.X + ChartShapes.MarkReach, at.Y + ChartShapes.MarkReach));
 }

@@ -3,7 +3,8 @@ using SkiaSharp;
 namespace Bellowsmith.Papers.Drawing;
 
 /// <summary>The letters of a sheet (Inter, OFL), from this assembly rather than from the machine, so that every machine prints alike.</summary>
-internal sealed class Letters : IDisposable
+/// <param name="tabular">Whether every digit takes the room of a zero.</param>
+internal sealed class Letters(bool tabular) : IDisposable
 {
     private readonly Dictionary<(bool Bold, float Size), SKFont> _fonts = [];
     private readonly SKTypeface _regular = Load("Inter-Regular.ttf"), _bold = Load("Inter-SemiBold.ttf");
@@ -14,23 +15,25 @@ internal sealed class Letters : IDisposable
         return _fonts[(bold, size)] = new SKFont(bold ? _bold : _regular, size) { Subpixel = true, LinearMetrics = true, Hinting = SKFontHinting.None };
     }
 
+    public float Width(string text, float size, bool bold) =>
+        Font(size, bold).MeasureText(tabular ? string.Concat(text.Select(c => char.IsAsciiDigit(c) ? '0' : c)) : text);
+
     /// <summary>Lines no wider than so much, broken between words; a word longer than a line is broken inside.</summary>
     public IReadOnlyList<string> Lines(string text, float size, bool bold, float width)
     {
-        SKFont font = Font(size, bold);
         List<string> lines = [];
         string line = "";
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             string longer = line.Length == 0 ? word : $"{line} {word}";
-            if (font.MeasureText(longer) <= width) line = longer;
+            if (Width(longer, size, bold) <= width) line = longer;
             else
             {
                 if (line.Length > 0) lines.Add(line);
                 line = word;
-                while (font.MeasureText(line) > width && line.Length > 1)
+                while (Width(line, size, bold) > width && line.Length > 1)
                 {
-                    int fits = Enumerable.Range(1, line.Length).Last(n => n == 1 || font.MeasureText(line[..n]) <= width);
+                    int fits = Enumerable.Range(1, line.Length).Last(n => n == 1 || Width(line[..n], size, bold) <= width);
                     lines.Add(line[..fits]);
                     line = line[fits..];
                 }

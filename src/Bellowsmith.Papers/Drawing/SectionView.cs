@@ -28,11 +28,11 @@ internal sealed class SectionView(Pen pen, SKRect box)
     // What it is on the left, how it is drawn on the right.
     private void Frame(StrutSection section, float rows, double scale)
     {
-        pen.Box(box, null, Pen.Ink, 1);
+        pen.Box(box, null, Shade.Ink, 1);
         float top = box.Bottom - rows, right = box.Right - RightCell;
         TitleRow[] left = [.. section.TitleBlock.SkipLast(1)];
         TitleRow[] drawn = [section.TitleBlock[^1], new TitleRow("scale", FormattableString.Invariant($"1 : {scale:0.#}"))];
-        pen.Line(right, top, right, box.Bottom, Pen.Ink, 0.35f);
+        pen.Line(right, top, right, box.Bottom, Shade.Ink, 0.35f);
         Cells(left, box.Left, right, top, LabelWidth);
         Cells(drawn, right, box.Right, top, 28);
     }
@@ -41,9 +41,9 @@ internal sealed class SectionView(Pen pen, SKRect box)
     {
         foreach (TitleRow row in rows)
         {
-            pen.Line(left, top, right, top, Pen.Ink, 0.35f);
-            pen.Words(row.Label, left + 5, top + 7.4f, 6.2f, Pen.Quiet);
-            pen.Words(row.Text, left + label, top + 7.4f, 6.2f, Pen.Ink, bold: true);
+            pen.Line(left, top, right, top, Shade.Ink, 0.35f);
+            pen.Words(row.Label, left + 5, top + 7.4f, 6.2f, Shade.Quiet);
+            pen.Words(row.Text, left + label, top + 7.4f, 6.2f, Shade.Ink, bold: true);
             top += RowHeight;
         }
     }
@@ -59,7 +59,7 @@ internal sealed class SectionView(Pen pen, SKRect box)
 
         void Shape(SectionShape shape)
         {
-            (SKColor colour, float width, float[] dashes) = Style(shape.Role);
+            (Shade colour, float width, float[] dashes) = Style(shape.Role);
             switch (shape)
             {
                 case SectionPath path:
@@ -81,20 +81,20 @@ internal sealed class SectionView(Pen pen, SKRect box)
         }
     }
 
-    private static (SKColor, float, float[]) Style(SectionRole role) => role switch
+    private static (Shade, float, float[]) Style(SectionRole role) => role switch
     {
-        SectionRole.Outline => (Pen.Ink, 0.85f, []),
-        SectionRole.Rubber => (Pen.Ink, 0.6f, []),
-        SectionRole.Centre => (Pen.Ink, 0.35f, [9, 2, 1.5f, 2]),
-        SectionRole.Hatch => (Pen.Ink, 0.25f, []),
-        SectionRole.Accent => (Pen.Accent, 0.5f, []),
-        _ => (Pen.Ink, 0.35f, []),
+        SectionRole.Outline => (Shade.Ink, 0.85f, []),
+        SectionRole.Rubber => (Shade.Ink, 0.6f, []),
+        SectionRole.Centre => (Shade.Ink, 0.35f, [9, 2, 1.5f, 2]),
+        SectionRole.Hatch => (Shade.Ink, 0.25f, []),
+        SectionRole.Accent => (Shade.Accent, 0.5f, []),
+        _ => (Shade.Ink, 0.35f, []),
     };
 
-    private static SKColor? Fill(SectionFill fill, SKColor line, string part) => fill switch
+    private static Shade? Fill(SectionFill fill, Shade line, string part) => fill switch
     {
-        SectionFill.Paper => Pen.Paper,
-        SectionFill.Rubber => part == "stop" ? Pen.Faint : Pen.Wall,
+        SectionFill.Paper => Shade.Paper,
+        SectionFill.Rubber => part == "stop" ? Shade.Faint : Shade.Wall,
         SectionFill.Line => line,
         _ => null,
     };

@@ -33,11 +33,11 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
 
     private float Heading()
     {
-        pen.Words($"{sheet.Kit.Name}, {Names.Of(strut.Case.End)}", Left, Margin + 12, 16, Pen.Ink, bold: true);
-        pen.Words($"{sheet.Kit.Car.Name} · {strut.Case.Load}", Left, Margin + 24, 7.5f, Pen.Quiet);
-        pen.Words(sheet.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Right, Margin + 12, 9, Pen.Ink, align: Align.Right);
-        pen.Words($"Bellowsmith {sheet.Version}", Right, Margin + 24, 7.5f, Pen.Quiet, align: Align.Right);
-        pen.Line(Left, Margin + 29, Right, Margin + 29, Pen.Ink, 0.8f);
+        pen.Words($"{sheet.Kit.Name}, {Names.Of(strut.Case.End)}", Left, Margin + 12, 16, Shade.Ink, bold: true);
+        pen.Words($"{sheet.Kit.Car.Name} · {strut.Case.Load}", Left, Margin + 24, 7.5f, Shade.Quiet);
+        pen.Words(sheet.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Right, Margin + 12, 9, Shade.Ink, align: Align.Right);
+        pen.Words($"Bellowsmith {sheet.Version}", Right, Margin + 24, 7.5f, Shade.Quiet, align: Align.Right);
+        pen.Line(Left, Margin + 29, Right, Margin + 29, Shade.Ink, 0.8f);
         return Margin + 29 + Gap;
     }
 
@@ -48,19 +48,19 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
         if (strut.Height is { } height)
         {
             HeightWords words = new(height, _units);
-            y = pen.Paragraph(words.Answer(), left, y, width, 10, Pen.Ink, bold: true) + 2;
+            y = pen.Paragraph(words.Answer(), left, y, width, 10, Shade.Ink, bold: true) + 2;
             foreach (string more in (string[])[words.Thread(), height.Recommended is null ? "" : words.Reason()])
-                if (more.Length > 0) y = pen.Paragraph(more, left, y, width, 7.5f, Pen.Ink) + 1;
+                if (more.Length > 0) y = pen.Paragraph(more, left, y, width, 7.5f, Shade.Ink) + 1;
         }
 
-        if (strut.Height?.Recommended?.Height_m != strut.Setting_m) y = pen.Paragraph(rate.Summary, left, y, width, 7.5f, Pen.Ink) + 1;
+        if (strut.Height?.Recommended?.Height_m != strut.Setting_m) y = pen.Paragraph(rate.Summary, left, y, width, 7.5f, Shade.Ink) + 1;
         float travel = TravelHeight(width);
         float chart = Math.Clamp(bottom - y - travel - 10, 70, 165);
-        new ChartView(pen, new SKRect(left, y + 4, Right, y + 4 + chart), 6.6f).Draw(rate);
+        new ChartView(pen, new SKRect(left, y + 4, Right, y + 4 + chart), 6.6f, rate).Draw();
         Travel(left, y + chart + 10, width);
     }
 
-    private float Question(string text, float left, float top, float width) => pen.Paragraph(text, left, top, width, 8, Pen.Quiet) + 1;
+    private float Question(string text, float left, float top, float width) => pen.Paragraph(text, left, top, width, 8, Shade.Quiet) + 1;
 
     private float TravelHeight(float width)
     {
@@ -78,20 +78,20 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
             pen.Paragraph(
                 strut.Height is { Recommended: null } ? "No installed height gives the wanted rate, so there is no drive height to move about."
                     : "Not asked: the kit does not say enough (damper lengths, springToDamper, a height or a target that yields one).",
-                left, y, width, 7.5f, Pen.Ink);
+                left, y, width, 7.5f, Shade.Ink);
             return;
         }
 
         TravelWords words = new(travel, _units);
-        y = pen.Paragraph(words.Answer(), left, y, width, 10, Pen.Ink, bold: true);
-        y = pen.Paragraph(words.Summary(), left, y, width, 7.5f, Pen.Ink) + 3;
+        y = pen.Paragraph(words.Answer(), left, y, width, 10, Shade.Ink, bold: true);
+        y = pen.Paragraph(words.Summary(), left, y, width, 7.5f, Shade.Ink) + 3;
         foreach (TravelFinding finding in travel.Findings)
         {
             string verdict = finding.Holds switch { true => "holds", false => "missed", _ => "not checked" };
             float lower = pen.ParagraphHeight(Finding(finding), width - 46, Small) + y;
-            if (finding.Holds == false) pen.Box(new SKRect(left, y - 0.5f, left + pen.Width(verdict, Small, bold: true) + 6, y + 9), null, Pen.Ink, 0.8f);
-            pen.Words(verdict, left + (finding.Holds == false ? 3 : 0), y + 6.6f, Small, Pen.Ink, bold: finding.Holds == false);
-            pen.Paragraph(Finding(finding), left + 46, y, width - 46, Small, Pen.Ink);
+            if (finding.Holds == false) pen.Box(new SKRect(left, y - 0.5f, left + pen.Width(verdict, Small, bold: true) + 6, y + 9), null, Shade.Ink, 0.8f);
+            pen.Words(verdict, left + (finding.Holds == false ? 3 : 0), y + 6.6f, Small, Shade.Ink, bold: finding.Holds == false);
+            pen.Paragraph(Finding(finding), left + 46, y, width - 46, Small, Shade.Ink);
             y = lower + 2.5f;
         }
     }
@@ -109,7 +109,7 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
         if (strut.Travel is { } travel) shown.Add(new TravelFigures(travel, _units).RideHeight());
         float width = (Right - Left - (shown.Count - 1) * Gap) / shown.Count, height = paper.Height > 800 ? 100 : 90;
         for (int k = 0; k < shown.Count; k++)
-            new ChartView(pen, new SKRect(Left + k * (width + Gap), top, Left + k * (width + Gap) + width, top + height), 5.8f).Draw(Shortened(shown[k]));
+            new ChartView(pen, new SKRect(Left + k * (width + Gap), top, Left + k * (width + Gap) + width, top + height), 5.8f, Shortened(shown[k])).Draw();
         return top + height;
     }
 

@@ -25,6 +25,8 @@ public static class AnswerJson
 
     public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
 
+    public static string Write(RideAnswer answer) => JsonSerializer.Serialize(answer, _context.RideAnswer);
+
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
     public static string Write(LeakAnswer answer) => JsonSerializer.Serialize(answer, _context.LeakAnswer);
@@ -54,6 +56,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
+[JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(LeakAnswer))]
 [JsonSerializable(typeof(PairAnswer))]

@@ -23,5 +23,8 @@ public static class Cautions
     public const string Dyno =
         "A dyno crushes: guards shut and hands away before it turns, and its whole stroke within the damper's shortest and longest length.";
 
+    public const string DriveTest =
+        "Drive tests belong off public roads, with the strut's clearances checked first; a corner on paper has no roll, pitch, brakes or kerbs.";
+
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

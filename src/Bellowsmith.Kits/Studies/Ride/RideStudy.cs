@@ -28,7 +28,7 @@ public static class RideStudy
         RideSetting setting = here?.Setting ?? asked with { Click = click };
         if (here is null) return new RideResult { Strut = strut, Road = road, Setting = setting, Figures = null, Reason = reason };
         double[] heights = RideRoads.Heights(road);
-        (string Change, Stand? Stand)[] beside = [.. Beside(strut, otherLoads, setting)];
+        (string Change, Stand? Stand)[] beside = [.. Beside(strut, otherLoads, asked, setting)];
         Corner[] corners = [here.Corner, .. beside.Select(b => b.Stand?.Corner).OfType<Corner>()];
         RideFigures[] figures = RideRun.Over(corners, heights);
         int next = 1;
@@ -47,13 +47,13 @@ public static class RideStudy
     public static RideFigures? Figures(RideStrut strut, RoadQuestion road, RideSetting asked) =>
         Stand.Of(strut, asked with { Click = asked.Click ?? strut.Click }, out _) is { } here ? RideRun.Over([here.Corner], RideRoads.Heights(road))[0] : null;
 
-    private static IEnumerable<(string Change, Stand? Stand)> Beside(RideStrut strut, IReadOnlyList<RideStrut> otherLoads, RideSetting setting)
+    private static IEnumerable<(string Change, Stand? Stand)> Beside(RideStrut strut, IReadOnlyList<RideStrut> otherLoads, RideSetting asked, RideSetting setting)
     {
         foreach (double step in new[] { -1.0, 1.0 })
         {
             double click = setting.Click!.Value + step;
             if (click >= strut.Damper.Clicks[0] && click <= strut.Damper.Clicks[^1])
-                yield return (step < 0 ? "one click harder" : "one click softer", Stand.Of(strut, setting with { Click = click, GaugePressure_Pa = null }, out _));
+                yield return (step < 0 ? "one click harder" : "one click softer", Stand.Of(strut, asked with { Click = click }, out _));
         }
 
         if (setting.GaugePressure_Pa is { } gauge)
@@ -63,6 +63,6 @@ public static class RideStudy
         }
 
         foreach (RideStrut other in otherLoads)
-            yield return (other.Load, Stand.Of(other, setting with { GaugePressure_Pa = null }, out _));
+            yield return (other.Load, Stand.Of(other, asked with { Click = setting.Click, GaugePressure_Pa = null }, out _));
     }
 }

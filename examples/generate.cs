@@ -63,6 +63,10 @@ Write("springs/double-146.csv", new LoadFrame(double146, 146)
 
 Write("cars/front-ratio.csv", ["wheel travel [mm],strut travel [mm]",
     .. Heights(-60, 60, 10).Select(z => Invariant($"{z * 1e3:0},{Rounded((0.93 * z + 0.2 * z * z) * 1e3, 1)}"))]);
+// Ring on a needle at the rod's foot: every click out closes less of a bleed that both strokes share, rebound more of it.
+Write("dampers/front-street.csv", new Dyno(rebound_N: 1700, compression_N: 620, softer: 0.925, seed: 22).Signed(clicks: 16, thrice: [0, 4, 5, 6, 7, 8, 12, 15]));
+Write("dampers/rear-street.csv", new Dyno(rebound_N: 1480, compression_N: 560, softer: 0.925, seed: 26).ByStroke(clicks: 16, thrice: [6, 7, 8, 9]));
+
 Write("dampers/stop-22.csv", Stop(22, 11, 260));
 Write("dampers/stop-26.csv", Stop(26, 13, 210));
 Write("measured/crimp-diameter.csv", Crimps(days: 24, perDay: 5, wornFrom: 12));
@@ -377,6 +381,71 @@ internal sealed class NearlyNormal(ulong seed)
     private ulong _state = seed;
 
     public double Next()
+    {
+        double sum = -6;
+        for (int k = 0; k < 12; k++)
+        {
+            ulong z = _state += 0x9E3779B97F4A7C15;
+            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
+            z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
+            sum += ((z ^ (z >> 31)) >> 11) * (1.0 / (1UL << 53));
+        }
+
+        return sum;
+    }
+}
+
+/// <summary>
+/// A damper on the dyno, peak velocity: force over the knee of its shims and what its piston passes, in N at 1 m/s and click 0;
+/// each click takes away the same share. Later runs are warmer, and each reading has noise of its own.
+/// </summary>
+internal sealed class Dyno(double rebound_N, double compression_N, double softer, ulong seed)
+{
+    private static readonly double[] _speeds_m_per_s = [0.05, 0.13, 0.26, 0.52, 1.04];
+
+    private ulong _state = seed;
+
+    /// <summary>Counted from closed, rebound +, every speed out and in, in m/s and N.</summary>
+    public IEnumerable<string> Signed(int clicks, int[] thrice)
+    {
+        yield return "# Fenwright Strut Works, dyno, 100 mm stroke, gas force taken out. Invented data.";
+        yield return "click,velocity [m/s],force [N],temperature [degC],run";
+        foreach (var (click, run, speed, stroke) in Order(clicks, thrice))
+            yield return Invariant($"{click},{stroke * speed:0.00},{stroke * Force(click, run, speed, stroke):0},{Warmth(run)},{run}");
+    }
+
+    /// <summary>Counted from open, the stroke in a word, in mm/s and kN with a decimal comma.</summary>
+    public IEnumerable<string> ByStroke(int clicks, int[] thrice)
+    {
+        yield return "# Fenwright Strut Works, the old dyno. Clicks out from the stop of the open side. Invented data.";
+        yield return "run;click;direction;velocity [mm/s];force [kN]";
+        foreach (var (click, run, speed, stroke) in Order(clicks, thrice))
+            yield return Invariant($"{run};{clicks - 1 - click};{(stroke > 0 ? "rebound" : "compression")};{speed * 1e3:0};{Force(click, run, speed, stroke) / 1e3:0.000}").Replace('.', ',');
+    }
+
+    private static IEnumerable<(int Click, int Run, double Speed, int Stroke)> Order(int clicks, int[] thrice) =>
+        from run in Enumerable.Range(1, 3)
+        from click in Enumerable.Range(0, clicks)
+        where run == 1 || thrice.Contains(click)
+        from speed in _speeds_m_per_s
+        from stroke in Enumerable.Range(0, 2).Select(half => 1 - 2 * half)
+        select (click, run, speed, stroke);
+
+    private double Force(int click, int run, double speed, int stroke)
+    {
+        double bleed = Math.Pow(softer, click), thin = 1 - 0.003 * (run - 1), friction = 18 * Math.Tanh(speed / 0.005);
+        double force = stroke > 0
+            ? rebound_N * bleed * (Math.Tanh(speed / 0.16) + 0.75 * speed)
+            : compression_N * Math.Sqrt(bleed) * (Math.Tanh(speed / 0.14) + 1.3 * speed);
+        return (force * thin + friction) * (1 + 0.004 * Noise()) + 1.5 * Noise();
+    }
+
+    private static int Warmth(int run) => 22 + 4 * run;
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    // As the load frame's: nearly normal, deviation 1, and the same on every platform.
+    private double Noise()
     {
         double sum = -6;
         for (int k = 0; k < 12; k++)

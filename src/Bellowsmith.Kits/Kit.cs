@@ -41,7 +41,14 @@ public sealed record StrutDesign(
     double? SealAreaInAir_m2,
     double? DisplacedVolume_m3,
     double? LineVolume_m3,
-    TravelLimits Limits);
+    TravelLimits Limits)
+{
+    /// <summary>The damper's click the kit drives with, counted from fully closed.</summary>
+    public double? Click { get; init; }
+
+    /// <summary>Friction of strut and seals that the damper's dyno data do not hold, N at the strut.</summary>
+    public double? Friction_N { get; init; }
+}
 
 public enum TargetKind { RideFrequency, WheelRate, SpringRate }
 

@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Tables;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits;
@@ -51,7 +52,40 @@ public sealed record TelescopicDamperPart(
     double? GasGaugePressure_Pa,
     double? GasVolume_m3,
     BumpStopPart? BumpStop,
-    string? DynoFile) : DamperPart;
+    string? DynoFile) : DamperPart
+{
+    /// <summary>What the dyno file's numbers mean.</summary>
+    public DynoConvention DynoConvention { get; init; } = new();
+
+    /// <summary>Declared slopes of the force beyond the measured speeds.</summary>
+    public (double Compression, double Rebound)? Beyond_N_s_per_m { get; init; }
+
+    /// <summary>
+    /// What the dyno file holds; null where the document names none or, with faults added, where it cannot be read. Only
+    /// studies that ask for damping open it: it may be long, and the others stand without it.
+    /// </summary>
+    public DynoData? ReadDyno(ICollection<Fault> faults)
+    {
+        if (DynoFile is null) return null;
+        byte[]? bytes = InputFile.Read(Path.GetFullPath(DynoFile), out string trouble);
+        if (bytes is null) faults.Add(new(DynoFile, "file", $"a path that {trouble}", "a CSV file", "Check the path."));
+        return bytes is not null && Table.Parse(bytes, DynoFile, faults) is { } table ? DynoTable.Read(table, DynoConvention, faults) : null;
+    }
+
+    /// <summary>The curves of its dyno file; null where it names none or, with faults added, where it cannot be used.</summary>
+    public DamperFit? Fit(ICollection<Fault> faults) => ReadDyno(faults) is { } data ? Fit(data, faults) : null;
+
+    /// <summary>The curves of dyno readings; null, with faults added, where they cannot be used.</summary>
+    public DamperFit? Fit(DynoData data, ICollection<Fault> faults)
+    {
+        DamperFit fit = DamperFit.Of(data, Beyond_N_s_per_m);
+        DynoLeftOut[] spoils = [.. fit.LeftOut.Where(left => fit.Damper is null || left.Trouble == DynoTrouble.CrossedSigns)];
+        foreach (DynoLeftOut left in spoils) faults.Add(DynoFaults.Of(DynoFile ?? Name, left));
+        if (spoils.Length == 0 && fit.Damper is not null) return fit;
+        if (spoils.Length == 0) faults.Add(new(DynoFile ?? Name, "rows", "no readings", "readings at two speeds or more of each stroke", "Add the dyno's readings."));
+        return null;
+    }
+}
 
 /// <summary>
 /// A bump stop on the damper rod. <paramref name="RodAtShortest_m"/> is the rod left between stop seat and damper head

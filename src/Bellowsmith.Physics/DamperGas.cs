@@ -17,6 +17,15 @@ public readonly record struct DamperGas(double RodDiameter_m, double Longest_m, 
     public double Force_N(double length_m, double ambient_Pa) =>
         GaugePressure_Pa == 0 ? 0 : RodArea_m2 * (Absolute_Pa(length_m) - ambient_Pa);
 
+    /// <summary>Fgas at a length reached fast from drive, N: pabs·Vⁿ is kept from there, n = 1.38.</summary>
+    public double ForceFromDrive_N(double length_m, double driveLength_m, double ambient_Pa)
+    {
+        if (Volume_m3 is null || GaugePressure_Pa == 0) return Force_N(length_m, ambient_Pa);
+        double absolute = SealedAir.AbsolutePressure_Pa(
+            Absolute_Pa(driveLength_m), GasVolume_m3(driveLength_m), GasVolume_m3(length_m), SealedAir.InServiceExponent);
+        return RodArea_m2 * (absolute - ambient_Pa);
+    }
+
     /// <summary>kgas = −dFgas/dx = n·pabs·Ar²/V at a damper length, N/m, + stiff.</summary>
     public double Rate_N_per_m(double length_m) =>
         Volume_m3 is null || GaugePressure_Pa == 0

@@ -63,11 +63,13 @@ public readonly record struct StrutSpring(
     }
 
     /// <summary>
-    /// The gauge pressure at a height when the air was shut in at another: pabs·Vⁿ is kept. NaN where no volume is left.
+    /// The gauge pressure at a height when the air was shut in at another: pabs·Vⁿ is kept, or has grown by e^entropyGain
+    /// through heat. NaN where no volume is left.
     /// </summary>
-    public double SealedGaugePressure_Pa(double height_m, double fromHeight_m, double fromGaugePressure_Pa, double exponent)
+    public double SealedGaugePressure_Pa(
+        double height_m, double fromHeight_m, double fromGaugePressure_Pa, double exponent, double entropyGain = 0)
     {
-        double kept = Math.Log(fromGaugePressure_Pa + Ambient_Pa)
+        double kept = entropyGain + Math.Log(fromGaugePressure_Pa + Ambient_Pa)
             + exponent * Math.Log(Volume_m3(fromHeight_m, fromGaugePressure_Pa));
         double absolute = fromGaugePressure_Pa + Ambient_Pa;
         for (int step = 0; step < MostSteps; step++)

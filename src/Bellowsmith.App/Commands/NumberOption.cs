@@ -11,6 +11,10 @@ internal static class NumberOption
     public static Option<double?> Between(string name, string description, string helpName, double above, double below, double? usual = null) =>
         Create<double>(name, description, helpName, usual, value => value > above && value < below, $"a number between {above} and {below}");
 
+    /// <summary>From a least to a greatest number, both included.</summary>
+    public static Option<double?> Within(string name, string description, double least, double greatest) =>
+        Create<double>(name, description, "number", null, value => value >= least && value <= greatest, FormattableString.Invariant($"a number from {least} to {greatest}"));
+
     /// <summary>A count from a least to a greatest one.</summary>
     public static Option<int?> Count(string name, string description, int least, int greatest, int? usual = null) =>
         Create<int>(name, description, "count", usual, value => value >= least && value <= greatest, $"a whole number from {least} to {greatest}");

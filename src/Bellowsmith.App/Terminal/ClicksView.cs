@@ -28,7 +28,8 @@ internal static class ClicksView
         foreach (Note note in words.Notes()) screen.Point(note.About, note.Text);
         if (unblocked) screen.Point("unblocked", words.Unblocked());
         screen.Blank();
-        screen.Quiet(Cautions.GasDamper);
+        screen.Quiet(Cautions.DamperGas);
+        screen.Quiet(Cautions.Dyno);
         screen.Quiet(Cautions.Local);
     }
 }

@@ -21,6 +21,12 @@ public static class AnswerJson
 
     public static string Write(BellowsAnswer answer) => JsonSerializer.Serialize(answer, _context.BellowsAnswer);
 
+    public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
+
+    public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
+
+    public static string Write(RideAnswer answer) => JsonSerializer.Serialize(answer, _context.RideAnswer);
+
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
     public static string Write(LeakAnswer answer) => JsonSerializer.Serialize(answer, _context.LeakAnswer);
@@ -48,6 +54,9 @@ public static class AnswerJson
 [JsonSerializable(typeof(TravelAnswer))]
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
+[JsonSerializable(typeof(DampingAnswer))]
+[JsonSerializable(typeof(DynoAnswer))]
+[JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(LeakAnswer))]
 [JsonSerializable(typeof(PairAnswer))]

@@ -17,7 +17,14 @@ public static class Cautions
     public const string BurstTest =
         "Burst and endurance tests throw parts: fill with water, not air, stand behind a guard, and let local codes and licensed practice set the test pressure.";
 
-    public const string GasDamper = "A gas damper holds 20 to 30 bar: never drill, heat or open it, and run a dyno behind its guards.";
+    public const string DamperGas =
+        "A gas damper holds 20 to 30 bar even when it lies loose on the bench: never drill, cut, heat or open one.";
+
+    public const string Dyno =
+        "A dyno crushes: guards shut and hands away before it turns, and its whole stroke within the damper's shortest and longest length.";
+
+    public const string DriveTest =
+        "Drive tests belong off public roads, with the strut's clearances checked first; a corner on paper has no roll, pitch, brakes or kerbs.";
 
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

@@ -40,6 +40,13 @@ public sealed class DisplayUnits
         ["kgf/mm"] = 2,
         ["Hz"] = 2,
         ["cpm"] = 0,
+        ["m/s"] = 2,
+        ["mm/s"] = 0,
+        ["in/s"] = 1,
+        ["km/h"] = 1,
+        ["mph"] = 1,
+        ["N*s/m"] = 0,
+        ["lbf*s/in"] = 2,
     };
 
     private readonly Dictionary<Dimension, Unit> _units;
@@ -50,17 +57,17 @@ public sealed class DisplayUnits
         foreach ((Dimension dimension, string unit) in units) _units[dimension] = UnitTable.Find(dimension, unit)!;
     }
 
-    /// <summary>mm, bar, N/mm, cm², cm³, N, kg, Hz.</summary>
+    /// <summary>mm, bar, N/mm, cm², cm³, N, kg, Hz, m/s, N·s/m.</summary>
     public static DisplayUnits Metric { get; } = new(
         (Dimension.Length, "mm"), (Dimension.Area, "cm2"), (Dimension.Volume, "cm3"), (Dimension.Force, "N"),
         (Dimension.Mass, "kg"), (Dimension.GaugePressure, "bar"), (Dimension.AbsolutePressure, "bar"), (Dimension.Stress, "MPa"),
-        (Dimension.Rate, "N/mm"), (Dimension.Frequency, "Hz"));
+        (Dimension.Rate, "N/mm"), (Dimension.Frequency, "Hz"), (Dimension.Speed, "m/s"), (Dimension.Damping, "N*s/m"));
 
-    /// <summary>in, psi, lbf/in, in², in³, lbf, lb, Hz.</summary>
+    /// <summary>in, psi, lbf/in, in², in³, lbf, lb, Hz, in/s, lbf·s/in.</summary>
     public static DisplayUnits Imperial { get; } = new(
         (Dimension.Length, "in"), (Dimension.Area, "in2"), (Dimension.Volume, "in3"), (Dimension.Force, "lbf"),
         (Dimension.Mass, "lb"), (Dimension.GaugePressure, "psi"), (Dimension.AbsolutePressure, "psi"), (Dimension.Stress, "psi"),
-        (Dimension.Rate, "lbf/in"), (Dimension.Frequency, "Hz"));
+        (Dimension.Rate, "lbf/in"), (Dimension.Frequency, "Hz"), (Dimension.Speed, "in/s"), (Dimension.Damping, "lbf*s/in"));
 
     /// <summary>Every dimension in the unit first written for it, else metric; areas follow the lengths.</summary>
     public static DisplayUnits Written(IReadOnlyDictionary<Dimension, string> written)
@@ -103,7 +110,7 @@ public sealed class DisplayUnits
     }
 
     public string Symbol(Dimension dimension) => _units[dimension].Name
-        .Replace("2", "²", StringComparison.Ordinal).Replace("3", "³", StringComparison.Ordinal);
+        .Replace("2", "²", StringComparison.Ordinal).Replace("3", "³", StringComparison.Ordinal).Replace("*", "·", StringComparison.Ordinal);
 
     private static bool IsNumber(double? si) => si is { } value && double.IsFinite(value);
 }

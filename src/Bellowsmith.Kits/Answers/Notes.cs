@@ -1,6 +1,7 @@
 using System.Globalization;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.InstalledHeight;
+using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Units;
 using Bellowsmith.Physics;
 
@@ -46,6 +47,28 @@ public static class Notes
             yield return new("sealed rows", Text($"{check.Rows} sealed rows lie within {units.Text(Dimension.Force, check.RootMeanSquare_N)} rms of the regulated curve (worst {units.Change(Dimension.Force, check.Worst_N, 0)}); they are not part of it."));
         foreach (SmallStroke s in fit.SmallStrokes)
             yield return new("small strokes", Text($"At ±{s.Amplitude_m * 1000:0.##} mm about {units.Text(Dimension.Length, s.Height_m)} the spring is {s.Ratio:0.00} times as stiff as its curve says: {units.Text(Dimension.Rate, s.MeasuredRate_N_per_m)}."));
+    }
+
+    /// <summary>Of a ride: what was assumed, where the data end, and what a corner leaves out.</summary>
+    public static IEnumerable<Note> Of(RideResult result)
+    {
+        if (result.Detail is { } d)
+        {
+            if (d.OutsideMeasuredSpeed > 0)
+                yield return new("data", Text($"For {100 * d.OutsideMeasuredSpeed:0.##} % of the time the damper moves faster than its dyno data reach; there its force goes on straight."));
+            if (d.OutsideMeasuredHeight > 0)
+                yield return new("data", Text($"For {100 * d.OutsideMeasuredHeight:0.##} % of the time the wheel is past the travel the spring's data and the strut's ends leave; there the spring's force stays what it is at the end."));
+        }
+
+        if (result.Strut.Case is not null)
+            yield return new("air", "Valve shut; the air gives heat to the wall so fast that its exponent at body frequency is the one in service.");
+        if (result.Strut.Case?.Damper?.BumpStop is not null || result.Strut.Case is not null)
+            yield return new("ends", "Past its solid length the stop is steel on steel, 2000 N/mm; topping out meets 400 N/mm. Common practice, no source.");
+        if (result.Strut.Friction_N <= 0)
+            yield return new("friction", "None beyond what the damper's dyno data hold; small bumps will feel harsher than this.");
+        if (result.Neighbours.Count > 0)
+            yield return new("loads", "Other loads are driven at the same height, on the gauge pressure that takes.");
+        yield return new("corner", "One corner alone: no roll, pitch, seat, brakes, bar or second axle, and a tyre that touches the road in a point.");
     }
 
     private static Note Direction(AirSpringFit fit, DisplayUnits units)

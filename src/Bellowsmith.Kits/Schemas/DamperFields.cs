@@ -12,6 +12,12 @@ internal static class DamperFields
         May("rodAtShortest", Length("0 mm", "500 mm", "0 mm"), "Rod left between stop seat and damper head at the shortest length; 0 mm where not given."),
         Need("curve", new FileShape("a CSV table of compression and force")));
 
+    public const string ReboundPositive = "rebound positive", CompressionPositive = "compression positive";
+    public const string FromClosed = "from closed", FromOpen = "from open", GasIn = "in", GasOut = "out";
+
+    private static readonly QuantityShape _slope = new(Dimension.Damping, "0 N*s/m", "100000 N*s/m", "800 N*s/m");
+    private static readonly Shape _beyond = Fields(Need("rebound", _slope), Need("compression", _slope));
+
     public static readonly DocumentKind Kind = new(
         "damper",
         "A telescopic damper, or a linear damper of a given coefficient. Lengths are between outer faces.",
@@ -30,6 +36,11 @@ internal static class DamperFields
                 May("gasVolume", Volume("0.1 cm3", "10 L", "95 cm3"), "At the longest length and 20 °C."),
                 May("bumpStop", _bumpStop),
                 May("dyno", new FileShape("the damper's dyno file")),
+                May("dynoSign", new ChoiceShape(ReboundPositive, CompressionPositive), "Of force, and of velocity where it has a sign; rebound positive where not given."),
+                May("dynoClicks", new ChoiceShape(FromClosed, FromOpen), "Where the dyno file counts clicks from; from closed where not given."),
+                May("clickCount", new NumberShape(1, 200, whole: true), "The click that is fully open, counted from fully closed."),
+                May("dynoGas", new ChoiceShape(GasIn, GasOut), "Whether the gas force is in the dyno file's forces; where not given, in for raw sweeps and out for points."),
+                May("dynoBeyond", _beyond, "Slopes by which the force goes on beyond the measured speeds; no force is known there where not given."),
             ]),
         headerless: "coefficient");
 }

@@ -16,7 +16,22 @@ public static class DamperReader
         CheckGasVolume(damper);
         return new TelescopicDamperPart(
             damper.Text("name"), damper.Needed("rodDiameter"), damper.Needed("shortest"), damper.Needed("longest"),
-            damper.Optional("gasGaugePressure"), damper.Optional("gasVolume"), Stop(damper.Member("bumpStop")), damper.FileAt("dyno"));
+            damper.Optional("gasGaugePressure"), damper.Optional("gasVolume"), Stop(damper.Member("bumpStop")), damper.FileAt("dyno"))
+        {
+            DynoConvention = Convention(damper),
+            Beyond_N_s_per_m = damper.Member("dynoBeyond") is { } beyond ? (beyond.Needed("compression"), beyond.Needed("rebound")) : null,
+        };
+    }
+
+    private static DynoConvention Convention(Place damper)
+    {
+        bool fromOpen = damper.OptionalText("dynoClicks") == DamperFields.FromOpen;
+        if (fromOpen && damper.Member("clickCount") is null)
+            damper.ReportMissing("clickCount", "a whole number", "Say which click, counted from fully closed, is fully open: the dyno file counts from there.");
+        return new(
+            damper.OptionalText("dynoSign") == DamperFields.CompressionPositive,
+            fromOpen ? (int?)damper.Optional("clickCount") : null,
+            damper.OptionalText("dynoGas") is { } gas ? gas == DamperFields.GasIn : null);
     }
 
     private static void CheckGasVolume(Place damper)

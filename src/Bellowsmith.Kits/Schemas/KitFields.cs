@@ -47,6 +47,8 @@ internal static class KitFields
         May("sealAreaInAir", Area("0 cm2", "300 cm2", "1.54 cm2"), "Of the sliding seal between the spring's air and the outside."),
         May("displacedVolume", Volume("0 cm3", "20 L", "95 cm3"), "Solid bodies inside the bellows at drive height."),
         May("lineVolume", Volume("0 cm3", "20 L", "40 cm3"), "To the closed valve."),
+        May("click", new NumberShape(0, 100), "Damper click driven with, counted from fully closed."),
+        May("friction", new QuantityShape(Dimension.Force, "0 N", "2000 N", "40 N"), "Of strut and seals, beyond what the damper's dyno data hold."),
         May("limits", _limits));
 
     public static readonly DocumentKind Kind = new(

@@ -35,7 +35,11 @@ public static class KitReader
             spring, damper, target, strut.OptionalText("load"),
             strut.Optional("driveHeight"), strut.Optional("strutLengthAtDrive"),
             strut.Optional("upperStack"), strut.Optional("lowerStack"), strut.Optional("springToDamper"), thread,
-            strut.Optional("sealAreaInAir"), strut.Optional("displacedVolume"), strut.Optional("lineVolume"), limits);
+            strut.Optional("sealAreaInAir"), strut.Optional("displacedVolume"), strut.Optional("lineVolume"), limits)
+        {
+            Click = strut.Optional("click"),
+            Friction_N = strut.Optional("friction"),
+        };
     }
 
     private static void CheckAgainst(Car car, Place strut, AxleEnd end)

@@ -10,6 +10,9 @@ public sealed class TerminalTests
     private const string TooStiff = "examples/fenwright/kits/ostrane-too-stiff.json";
     private const string Single = "examples/fenwright/springs/single-152.json";
 
+    private const string FrontDamper = "examples/fenwright/dampers/front-street.json";
+    private const string RearDamper = "examples/fenwright/dampers/rear-street.json";
+
     private static readonly string _snapshots = Path.Combine(ExampleFolder.Repository, "tests", "Bellowsmith.Tests", "App", "Snapshots");
 
     [Theory]
@@ -20,8 +23,16 @@ public sealed class TerminalTests
     [InlineData("spring-single", 0, "spring", Single, "--at", "70 mm", "--load", "3300 N")]
     [InlineData("spring-outside", 3, "spring", Single, "--at", "140 mm", "--load", "3300 N")]
     [InlineData("chart-crimps", 0, "chart", "examples/fenwright/measured/crimp-diameter.csv", "--kind", "individuals", "--base", "60", "--rule", "one point beyond 3 sigma", "--rule", "eight in a row on one side")]
+    [InlineData("damping-street", 0, "damping", Street, "--ratio", "0.5")]
+    [InlineData("damping-street-imperial", 0, "damping", Street, "--ratio", "0.5", "--units", "imperial")]
+    [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]
+    [InlineData("damper-front", 0, "damper", FrontDamper)]
+    [InlineData("damper-compare", 0, "damper", FrontDamper, "--click", "6", "--compare", RearDamper)]
+    [InlineData("damper-outside", 3, "damper", FrontDamper, "--click", "22")]
     [InlineData("help", 0, "--help")]
     [InlineData("help-height", 0, "height", "--help")]
+    [InlineData("help-damping", 0, "damping", "--help")]
+    [InlineData("help-damper", 0, "damper", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
     {
         (int code, string output, string error) = await Prompt.Run(arguments);
@@ -48,6 +59,7 @@ public sealed class TerminalTests
     [Theory]
     [InlineData("height")]
     [InlineData("travel")]
+    [InlineData("damper")]
     public async Task Study_OfAMissingFile_WritesFaultsAsAnArrayAndNothingElse(string command)
     {
         (int code, string output, string error) = await Prompt.Run(command, "nowhere.json", "--json");
@@ -70,6 +82,10 @@ public sealed class TerminalTests
     [InlineData("spring", Single, "--at", "70", "--load", "3300 N")]
     [InlineData("spring", Single, "--at", "70 mm", "--load", "3300 mm")]
     [InlineData("spring", Single, "--at", "70 mm", "--load", "-3 N")]
+    [InlineData("damping", Street)]
+    [InlineData("damping", Street, "--ratio", "half")]
+    [InlineData("damping", Street, "--ratio", "60")]
+    [InlineData("damper", FrontDamper, "--click", "-1")]
     [InlineData("nonsense")]
     public async Task Command_WronglyUsed_ExitsOne(params string[] arguments)
     {
@@ -96,6 +112,41 @@ public sealed class TerminalTests
             Assert.True(front.GetProperty("solutions")[0].TryGetProperty(field, out _), field);
         foreach (string field in (string[])["height_mm", "springRate_N_per_mm", "rideFrequency_Hz"])
             Assert.True(front.GetProperty("minimumRate").TryGetProperty(field, out _), field);
+    }
+
+    [Fact]
+    public async Task Damping_WithJson_IsOneObjectWithTheContractsFields()
+    {
+        (int code, string output, string error) = await Prompt.Run("damping", Street, "--ratio", "0.5", "--json");
+
+        Assert.Equal(0, code);
+        Assert.Empty(error);
+        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
+        foreach (string field in (string[])["click", "ratio", "bodyModeRatio", "wheelModeRatio", "clickBelow", "clickAbove", "distinguishable"])
+            Assert.NotEqual(JsonValueKind.Null, front.GetProperty(field).ValueKind);
+    }
+
+    [Fact]
+    public async Task Damping_WithoutAClick_StaysCompleteJson()
+    {
+        (int code, string output, _) = await Prompt.Run("damping", Street, "--ratio", "0.95", "--json");
+
+        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
+        Assert.Equal(3, code);
+        Assert.Equal(JsonValueKind.Null, front.GetProperty("click").ValueKind);
+        Assert.Equal(0, front.GetProperty("nearest").GetProperty("click").GetDouble());
+        Assert.Contains("every one damps less", front.GetProperty("reason").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Damper_WithJson_IsOneObject()
+    {
+        (int code, string output, _) = await Prompt.Run("damper", FrontDamper, "--compare", RearDamper, "--json");
+
+        JsonElement answer = JsonDocument.Parse(output).RootElement;
+        Assert.Equal(0, code);
+        Assert.Equal(16, answer.GetProperty("clicks").GetArrayLength());
+        Assert.Equal(160, answer.GetProperty("differences").GetArrayLength());
     }
 
     [Fact]

@@ -54,6 +54,22 @@ public sealed class TableFuzz
         }, iter: 5_000);
 
     [Fact]
+    public void Read_EditedDyno_IsADamperOrSaysWhy() =>
+        Gen.Select(Gen.OneOf(TableSamples.Dyno, TableSamples.WideDyno, TableSamples.RawDyno), Mutation.Edits, Gen.Bool).Sample((text, edits, gasIn) =>
+        {
+            var faults = new List<Fault>();
+            if (Table.Parse(Encoding.UTF8.GetBytes(edits(text)), "d.csv", faults) is not { } table) return;
+            var data = DynoTable.Read(table, new(GasIn: gasIn), faults);
+            Assert.Equal(faults.Count == 0, data is not null);
+            if (data is null) return;
+            var fit = DamperFit.Of(data);
+            if (fit.Damper is not { } damper) return;
+            foreach (var click in damper.Clicks)
+                foreach (var velocity in (double[])[-0.2, -0.01, 0, 0.01, 0.2])
+                    Assert.True(double.IsFinite(damper.Curve(click).At(velocity).Value));
+        }, iter: 3_000);
+
+    [Fact]
     public void Parse_AnyBytes_NeverCrashes() =>
         Gen.OneOf(Gen.Byte.Array[0, 200], Gen.Char[" ,;\t\"\r\n#[]1.5ahm"].Array[0, 60].Select(letters => Encoding.ASCII.GetBytes(letters)))
             .Sample(bytes =>
@@ -64,6 +80,7 @@ public sealed class TableFuzz
                 if (table is null) return;
                 TableSamples.Spring(bytes, faults);
                 RatioTable.Read(table, faults);
+                DynoTable.Read(table, new(), faults);
                 StopTable.Read(table, faults);
             }, iter: 20_000);
 

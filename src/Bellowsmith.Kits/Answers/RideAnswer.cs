@@ -1,0 +1,48 @@
+using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Answers;
+
+/// <summary>The machine answer of <c>ride</c>: unrounded, each number in the unit its name ends with.</summary>
+public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> Struts)
+{
+    public sealed record Driven(
+        string Load, double? Click, double? Height_mm, double? GaugePressure_kPa,
+        double? Rms_m_per_s2, double? WeightedRms_m_per_s2, double? TravelRms_mm, double? TyreLoadRms_N, double? StopContactsPerKm,
+        double? PeakStopForce_N, double? LiftOffShare, double? Vdv_m_per_s175, double? Mtvv_m_per_s2, double? CrestFactor,
+        double? PrimaryRms_m_per_s2, double? SecondaryRms_m_per_s2, IReadOnlyList<string> Comfort,
+        double? LeastTravel_mm, double? GreatestTravel_mm, double? GreatestCompression_m_per_s, double? GreatestRebound_m_per_s,
+        double? OutsideMeasuredSpeed, double? OutsideMeasuredHeight, double? GaugePressureLow_kPa, double? GaugePressureHigh_kPa,
+        double? TemperatureLow_degC, double? TemperatureHigh_degC, double? HumpSpeed_km_per_h,
+        IReadOnlyList<TravelShare> Travel, IReadOnlyList<SpeedShare> DamperSpeeds, IReadOnlyList<Beside> Neighbours, string Reason,
+        IReadOnlyList<Note> Notes);
+
+    public sealed record TravelShare(double Share, double Travel_mm);
+
+    public sealed record SpeedShare(double From_m_per_s, double To_m_per_s, double Share);
+
+    public sealed record Beside(
+        string Change, double? WeightedRms_m_per_s2, double? TravelRms_mm, double? TyreLoadRms_N, double? StopContactsPerKm, double? PeakStopForce_N);
+
+    public static RideAnswer Of(IEnumerable<RideResult> results) => new(results.ToDictionary(r => Names.Of(r.Strut.End), Of));
+
+    private static Driven Of(RideResult r)
+    {
+        (RideFigures? f, RideDetail? d) = (r.Figures, r.Detail);
+        return new Driven(
+            r.Strut.Load, r.Strut.Damper.Clicks.Count > 1 ? r.Setting.Click : null, r.Setting.Height_m * 1e3, r.Setting.GaugePressure_Pa * 1e-3,
+            f?.Rms_m_per_s2, f?.WeightedRms_m_per_s2, f?.TravelRms_m * 1e3, f?.TyreLoadRms_N, f is null ? null : r.StopContactsPerKm,
+            f?.PeakStopForce_N, f?.LiftOffShare, f?.VibrationDose_m_per_s175, f?.GreatestRunningRms_m_per_s2, f?.CrestFactor,
+            d?.PrimaryRms_m_per_s2, d?.SecondaryRms_m_per_s2, f is null ? [] : [.. ComfortReaction.To(f.WeightedRms_m_per_s2).Select(c => c.Words)],
+            f?.LeastTravel_m * 1e3, f?.GreatestTravel_m * 1e3, f?.GreatestCompression_m_per_s, f?.GreatestRebound_m_per_s,
+            d?.OutsideMeasuredSpeed, d?.OutsideMeasuredHeight, d?.GaugePressure_Pa?.Low * 1e-3, d?.GaugePressure_Pa?.High * 1e-3,
+            d?.Temperature_K?.Low - 273.15, d?.Temperature_K?.High - 273.15, d?.HumpSpeed_m_per_s * 3.6,
+            [.. d?.TravelShares.Select(t => new TravelShare(t.Share, t.Travel_m * 1e3)) ?? []],
+            [.. d?.DamperSpeeds.Select(s => new SpeedShare(s.From_m_per_s, s.To_m_per_s, s.Share)) ?? []],
+            [.. r.Neighbours.Select(n => Of(r, n))], r.Reason ?? "", [.. Answers.Notes.Of(r)]);
+    }
+
+    private static Beside Of(RideResult r, RideNeighbour n) => new(
+        n.Change, n.Figures?.WeightedRms_m_per_s2, n.Figures?.TravelRms_m * 1e3, n.Figures?.TyreLoadRms_N,
+        n.Figures is { } f ? f.StopContacts / (r.Way_m / 1000) : null, n.Figures?.PeakStopForce_N);
+}

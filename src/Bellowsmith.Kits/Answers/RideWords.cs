@@ -1,0 +1,57 @@
+using System.Globalization;
+using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Answers;
+
+/// <summary>The sentences of a ride: the same on page, terminal and paper.</summary>
+public sealed class RideWords(RideResult result, DisplayUnits units)
+{
+    /// <summary>"On a C road at 80 km/h: 0.52 m/s² weighted, a little to fairly uncomfortable; the stop is touched 3 times a kilometre."</summary>
+    public string Answer() => result.Figures is { } f
+        ? $"{Road()}: {Number(f.WeightedRms_m_per_s2, 2)} m/s² weighted, {Comfort(f.WeightedRms_m_per_s2)}; {Stops(f)}"
+        : $"Not driven: {result.Reason}.";
+
+    /// <summary>At which setting.</summary>
+    public string Setting()
+    {
+        string click = result.Strut.Damper.Clicks.Count > 1 ? $"click {Number(result.Setting.Click ?? 0, 1, trim: true)}, " : "";
+        string air = result.Setting.Height_m is { } height
+            ? $"spring {units.Text(Dimension.Length, height)} high at drive, {units.Text(Dimension.GaugePressure, result.Setting.GaugePressure_Pa)} gauge, " : "";
+        return $"{click}{air}{result.Strut.Load}";
+    }
+
+    public string Road()
+    {
+        string rough = result.Road.Class is { } road ? $"a {road} road" : $"white road velocity of {Number(result.Road.VelocityDensity ?? 0, 6, trim: true)} (m/s)²/Hz";
+        return $"On {rough} at {Speed(result.Road.Speed_m_per_s)}";
+    }
+
+    /// <summary>Words people give such a ride; bands overlap, and both are said.</summary>
+    public static string Comfort(double weightedRms_m_per_s2) => string.Join(" to ", ComfortReaction.To(weightedRms_m_per_s2).Select(c => c.Words));
+
+    /// <summary>What one step aside changes, "one click softer: 0.55 m/s², 4.1 contacts a kilometre".</summary>
+    public IEnumerable<(string Change, string Text)> Neighbours()
+    {
+        foreach (RideNeighbour n in result.Neighbours)
+        {
+            yield return (n.Change, n.Figures is not { } f ? "cannot stand there"
+                : $"{Number(f.WeightedRms_m_per_s2, 3)} m/s² weighted, travel {units.Text(Dimension.Length, f.TravelRms_m)} r.m.s., "
+                    + $"tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Number(f.StopContacts / (result.Way_m / 1000), 1)} stop contacts a kilometre");
+        }
+    }
+
+    public string Speed(double speed_m_per_s) => units.UnitOf(Dimension.Length).Name is "in" or "ft"
+        ? $"{Number(speed_m_per_s / 0.44704, 0)} mph" : $"{Number(speed_m_per_s * 3.6, 0)} km/h";
+
+    private string Stops(RideFigures f)
+    {
+        if (result.Strut.Case is null) return "no stops are known.";
+        if (f.StopContacts == 0) return "the stop is never touched.";
+        return $"the stop is touched {Number(result.StopContactsPerKm, 1)} times a kilometre, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
+    }
+
+    private static string Number(double value, int decimals, bool trim = false) =>
+        value.ToString((trim ? "0." : "F") + (trim ? new string('#', decimals) : decimals.ToString(CultureInfo.InvariantCulture)), CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,147 @@
+using Bellowsmith.Kits.Studies.InstalledHeight;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.Damping;
+
+/// <summary>
+/// One corner ready for the question of damping: its masses, what rate the wheel stands on at drive, and its damper. An air
+/// spring stands at its drive height; a spring given by its rate alone has no height.
+/// </summary>
+public sealed record DampingCase
+{
+    public required AxleEnd End { get; init; }
+    public required string Load { get; init; }
+    public required double SprungMass_kg { get; init; }
+    public required double UnsprungMass_kg { get; init; }
+    public required double? TyreRate_N_per_m { get; init; }
+
+    /// <summary>Damper travel per wheel travel at drive.</summary>
+    public required double DamperRatio { get; init; }
+
+    /// <summary>The damper's dyno data; null for a linear damper.</summary>
+    public required DamperFit? Fit { get; init; }
+
+    /// <summary>The file they stand in.</summary>
+    public string? DynoFile { get; init; }
+
+    public required Damper Damper { get; init; }
+
+    /// <summary>kw at drive; null where the kit fixes no height and none is recommended.</summary>
+    public required WheelState? Drive { get; init; }
+
+    /// <summary>Every load case of the car, the height held and the gauge pressure set for the load.</summary>
+    public required IReadOnlyList<WheelState> Loads { get; init; }
+
+    /// <summary>Heights about drive, the load held: what happens on more and on less air.</summary>
+    public required IReadOnlyList<WheelState> Heights { get; init; }
+
+    /// <summary>The air-spring strut; null for a spring given by its rate alone.</summary>
+    public StrutCase? Strut { get; init; }
+}
+
+/// <summary>What the wheel stands on; height and gauge pressure are null where the spring is a rate alone.</summary>
+public sealed record WheelState(
+    string Load, double SprungMass_kg, double WheelRate_N_per_m, double? Height_m = null, double? GaugePressure_Pa = null)
+{
+    /// <summary>2·√(kw·ms): the damping at the wheel at which it just does not swing, tyre rigid.</summary>
+    public double Critical_N_s_per_m => 2 * Math.Sqrt(WheelRate_N_per_m * SprungMass_kg);
+}
+
+/// <summary>Settles every strut of a kit for the damping study; faults come all at once.</summary>
+public static class DampingCases
+{
+    private const double Step_m = 0.005;
+    private const int StepsEachWay = 4;
+
+    /// <exception cref="FaultsException">The kit lacks what the study needs, or a dyno file cannot be used.</exception>
+    public static IReadOnlyList<DampingCase> Of(Kit kit, StudyConditions conditions)
+    {
+        List<Fault> faults = [];
+        Dictionary<AxleEnd, StrutCase> air = Air(kit, conditions, faults);
+        List<DampingCase> cases = [];
+        foreach ((AxleEnd end, StrutDesign design) in kit.Struts())
+        {
+            StrutNeeds need = new(kit, end, design, faults);
+            LoadCase? load = need.LoadCase(conditions.Load);
+            DamperFit? fit = (design.Damper as TelescopicDamperPart)?.Fit(faults);
+            Damper? damper = design.Damper is LinearDamperPart linear ? Damper.Linear(linear.Coefficient_N_s_per_m) : fit?.Damper;
+            need.Need(design.Damper is LinearDamperPart or TelescopicDamperPart { DynoFile: not null }, "damper", "a damper with a dyno file, or a coefficient",
+                "Name the dyno file in the damper's document: \"dyno\": \"file.csv\".");
+            if (load is null || damper is null || (design.Spring is AirSpringPart && !air.ContainsKey(end))) continue;
+            double sprung = (load.At(end).Left_kg + load.At(end).Right_kg) / 2 - kit.Car.At(end)!.UnsprungMass_kg;
+            if (sprung > 0) cases.Add(Case(kit.Car, end, load.Name, design, air.GetValueOrDefault(end), fit, damper));
+            else need.Add("load", load.Name, "more than the unsprung mass on each corner", "The car's unsprung mass is more than its scales show; check both.");
+        }
+
+        return faults.Count == 0 ? cases : throw new FaultsException([.. faults.Distinct()]);
+    }
+
+    private static Dictionary<AxleEnd, StrutCase> Air(Kit kit, StudyConditions conditions, List<Fault> faults)
+    {
+        Kit airOnly = kit with { Front = OnAir(kit.Front), Rear = OnAir(kit.Rear) };
+        try
+        {
+            return StrutCases.Of(airOnly, conditions, need => need.Need(
+                need.Design.DriveHeight_m is not null || need.Design.Target is not null, "driveHeight",
+                "a spring height, or a target that yields one", "Give driveHeight or target.")).ToDictionary(strut => strut.End);
+        }
+        catch (FaultsException lacking)
+        {
+            faults.AddRange(lacking.Faults);
+            return [];
+        }
+
+        static StrutDesign? OnAir(StrutDesign? design) => design?.Spring is AirSpringPart ? design : null;
+    }
+
+    private static DampingCase Case(
+        Car car, AxleEnd end, string load, StrutDesign design, StrutCase? strut, DamperFit? fit, Damper damper)
+    {
+        Axle axle = car.At(end)!;
+        double? height = strut is null ? null : design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m;
+        WheelState? On(LoadCase at, double? h) => State(axle, design, strut, at, end, h);
+        LoadCase named = car.Loads.First(known => known.Name == load);
+        WheelState? drive = On(named, height);
+        return new DampingCase
+        {
+            End = end,
+            Load = load,
+            SprungMass_kg = Sprung(axle, named, end),
+            UnsprungMass_kg = axle.UnsprungMass_kg,
+            TyreRate_N_per_m = axle.TyreRate_N_per_m,
+            DamperRatio = axle.DamperRatio.At(0),
+            Fit = fit,
+            DynoFile = (design.Damper as TelescopicDamperPart)?.DynoFile,
+            Damper = damper,
+            Drive = drive,
+            Loads = drive is null ? [] : [.. car.Loads.Select(at => On(at, height)).OfType<WheelState>()],
+            Heights = height is not { } h || drive is null ? [] : [.. Enumerable.Range(-StepsEachWay, 2 * StepsEachWay + 1)
+                .Select(step => On(named, h + step * Step_m)).OfType<WheelState>()],
+            Strut = strut,
+        };
+    }
+
+    private static double Sprung(Axle axle, LoadCase load, AxleEnd end) =>
+        (load.At(end).Left_kg + load.At(end).Right_kg) / 2 - axle.UnsprungMass_kg;
+
+    // Null where the spring has no data at that height, cannot carry the load there or pushes the wheel off its rest.
+    private static WheelState? State(Axle axle, StrutDesign design, StrutCase? strut, LoadCase load, AxleEnd end, double? height_m)
+    {
+        double sprung = Sprung(axle, load, end);
+        if (sprung <= 0) return null;
+        if (design.Spring is LinearSpringPart linear)
+        {
+            double i = axle.SpringRatio.At(0), force = sprung * StandardGravity.Value_m_per_s2 / i;
+            return Sound(new(load.Name, sprung, linear.Rate_N_per_m * i * i + force * axle.SpringRatio.SlopeAt(0) + axle.ParasiticRate_N_per_m));
+        }
+
+        if (height_m is not { } h || h < strut!.LeastHeight_m || h > strut.GreatestHeight_m) return null;
+        StrutCase loaded = strut with { Load = load.Name, Sprung = (sprung, sprung) };
+        double gauge = loaded.Spring().GaugePressureFor_Pa(loaded.SpringForce_N(h), h);
+        if (!(gauge > 0)) return null;
+        return Sound(new(load.Name, sprung,
+            loaded.WheelRate_N_per_m(loaded.Spring().SealedRate_N_per_m(h, gauge, loaded.Exponent), h), h, gauge));
+    }
+
+    private static WheelState? Sound(WheelState state) => state.WheelRate_N_per_m > 0 ? state : null;
+}

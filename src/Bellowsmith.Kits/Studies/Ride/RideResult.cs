@@ -1,0 +1,62 @@
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.Ride;
+
+/// <summary>How one strut rides at a setting on a road, and how much that leans on the setting being exact.</summary>
+public sealed record RideResult
+{
+    public required RideStrut Strut { get; init; }
+    public required RoadQuestion Road { get; init; }
+
+    /// <summary>The setting driven, every value filled in; height and gauge pressure are null for a spring without air.</summary>
+    public required RideSetting Setting { get; init; }
+
+    /// <summary>Null where the strut cannot stand at the setting.</summary>
+    public required RideFigures? Figures { get; init; }
+
+    /// <summary>Why there are no figures.</summary>
+    public string? Reason { get; init; }
+
+    /// <summary>The same road at a click, a gauge pressure or a load beside this one.</summary>
+    public IReadOnlyList<RideNeighbour> Neighbours { get; init; } = [];
+
+    /// <summary>What the run shows step by step; null where there are no figures.</summary>
+    public RideDetail? Detail { get; init; }
+
+    /// <summary>The way counted, without settling.</summary>
+    public double Way_m => Road.Speed_m_per_s * (Figures?.Time_s ?? 0);
+
+    public double StopContactsPerKm => Way_m > 0 ? Figures!.StopContacts / (Way_m / 1000) : 0;
+}
+
+/// <summary>One step aside: what was changed, in words, and what came of it; null figures where it cannot stand there.</summary>
+public sealed record RideNeighbour(string Change, RideFigures? Figures);
+
+/// <summary>What only the steps of a run show.</summary>
+public sealed record RideDetail
+{
+    public required RideTrace Trace { get; init; }
+
+    /// <summary>Body acceleration between 0.5 and 5 Hz, and between 5 and 25 Hz.</summary>
+    public required double PrimaryRms_m_per_s2 { get; init; }
+    public required double SecondaryRms_m_per_s2 { get; init; }
+
+    /// <summary>Share of the time the damper moves faster than it was measured.</summary>
+    public required double OutsideMeasuredSpeed { get; init; }
+
+    /// <summary>Share of the time the spring is outside the heights it was measured at.</summary>
+    public required double OutsideMeasuredHeight { get; init; }
+
+    /// <summary>Least and greatest of the air in the spring; null without air.</summary>
+    public (double Low, double High)? GaugePressure_Pa { get; init; }
+    public (double Low, double High)? Temperature_K { get; init; }
+
+    /// <summary>Wheel travel below which 1, 5, 50, 95 and 99 % of the time is spent, bump +.</summary>
+    public required IReadOnlyList<(double Share, double Travel_m)> TravelShares { get; init; }
+
+    /// <summary>Share of the time at each damper speed, extension +.</summary>
+    public required IReadOnlyList<(double From_m_per_s, double To_m_per_s, double Share)> DamperSpeeds { get; init; }
+
+    /// <summary>The least speed at which the reference hump brings the stop to be touched; null where it never does.</summary>
+    public double? HumpSpeed_m_per_s { get; init; }
+}

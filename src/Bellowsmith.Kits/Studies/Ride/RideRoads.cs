@@ -1,0 +1,36 @@
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.Ride;
+
+/// <summary>The roads a strut is driven over, as heights under the tyre at each step, from 0.</summary>
+public static class RideRoads
+{
+    private const double HumpLength_m = 4, HumpHeight_m = 0.075, FastestHump_m_per_s = 70 / 3.6, SlowestHump_m_per_s = 5 / 3.6, HumpStep_m_per_s = 1 / 3.6;
+    private const double AfterHump_s = 1.5;
+
+    /// <summary>The hump that is asked for its speed; common practice, no source.</summary>
+    public const string ReferenceHump = "a round hump 4 m long and 75 mm high";
+
+    internal static double[] Heights(RoadQuestion road)
+    {
+        double[] heights = new double[(int)Math.Round(road.Time_s / RideRun.Step_s)];
+        if (road.Class is { } rough) RoadProfile.Fill(heights, road.Speed_m_per_s * RideRun.Step_s, rough, road.Seed);
+        else RoadProfile.FillWhiteVelocity(heights, RideRun.Step_s, road.VelocityDensity!.Value, road.Seed);
+        double first = heights[0];
+        for (int k = 0; k < heights.Length; k++) heights[k] -= first;
+        return heights;
+    }
+
+    /// <summary>The least speed at which the hump brings the stop to be touched, looked for km/h by km/h; null up to 70 km/h.</summary>
+    internal static double? HumpSpeed_m_per_s(Corner corner)
+    {
+        for (double speed = SlowestHump_m_per_s; speed <= FastestHump_m_per_s; speed += HumpStep_m_per_s)
+        {
+            double[] heights = new double[(int)((HumpLength_m / speed + AfterHump_s) / RideRun.Step_s)];
+            Obstacle.CircularHump(HumpLength_m, HumpHeight_m).AddTo(heights, speed * RideRun.Step_s, 0);
+            if (RideRun.Trace(corner, heights).StopForce_N.Any(force => force > 0)) return speed;
+        }
+
+        return null;
+    }
+}

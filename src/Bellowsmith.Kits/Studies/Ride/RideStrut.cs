@@ -1,0 +1,77 @@
+using Bellowsmith.Kits.Studies.InstalledHeight;
+using Bellowsmith.Physics;
+using Bellowsmith.Physics.Ride;
+
+namespace Bellowsmith.Kits.Studies.Ride;
+
+/// <summary>
+/// One strut ready to be driven: its damper's data, the masses and tyre about it and, where the spring holds air, the case it
+/// stands in. A spring given by its rate alone has no stops and its static position is the origin.
+/// </summary>
+public sealed record RideStrut
+{
+    /// <summary>Friction is spread over this speed either way, so that a strut at rest does not chatter; common practice, no source.</summary>
+    private const double FrictionSpeed_m_per_s = 5e-3;
+
+    private const double LinearReach_m = 1;
+
+    public required AxleEnd End { get; init; }
+    public required string Load { get; init; }
+    public required double SprungMass_kg { get; init; }
+    public required double UnsprungMass_kg { get; init; }
+    public required double TyreRate_N_per_m { get; init; }
+    public required MotionRatio SpringRatio { get; init; }
+    public required MotionRatio DamperRatio { get; init; }
+    public required double ParasiticRate_N_per_m { get; init; }
+    public required Damper Damper { get; init; }
+
+    /// <summary>The click the kit drives with; the middle of those measured where it names none.</summary>
+    public required double Click { get; init; }
+
+    /// <summary>Null for a spring given by its rate alone.</summary>
+    public StrutCase? Case { get; init; }
+
+    /// <summary>The rate of a spring given by its rate alone.</summary>
+    public double? LinearRate_N_per_m { get; init; }
+
+    /// <summary>Friction of strut and seals, N at the strut.</summary>
+    public double Friction_N { get; init; }
+
+    /// <summary>Spring height at drive: the kit's, else the recommended; null where there is none.</summary>
+    public double? DriveHeight_m() =>
+        Case is { } strut ? strut.Design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m : null;
+
+    /// <summary>The damper's force with friction at a click; clicks are held to those measured.</summary>
+    internal MonotoneCurve DamperForce(double click)
+    {
+        MonotoneCurve damper = Damper.Curve(click);
+        if (Friction_N <= 0) return damper;
+        double[] speeds = [.. damper.X.Append(-FrictionSpeed_m_per_s).Append(FrictionSpeed_m_per_s).Distinct().Order()];
+        double[] forces = [.. speeds.Select(v => damper.At(v).Value + Friction_N * Math.Clamp(v / FrictionSpeed_m_per_s, -1, 1))];
+        return MonotoneCurve.Through(speeds, forces, damper.At(speeds[0] - 1).Slope, damper.At(speeds[^1] + 1).Slope);
+    }
+
+    /// <summary>The corner of a spring given by its rate alone: Fspring = W/i + k·(strut travel).</summary>
+    internal Corner LinearCorner(double click)
+    {
+        TravelRange range = new(-LinearReach_m, LinearReach_m);
+        double strut = SprungMass_kg * StandardGravity.Value_m_per_s2 / SpringRatio.At(0), rate = LinearRate_N_per_m!.Value;
+        double Force(double w) => SpringRatio.At(w) * (strut + rate * SpringRatio.StrutTravel_m(w)) + ParasiticRate_N_per_m * w;
+        TravelPolynomial none = TravelPolynomial.Of(_ => 0, range, 1);
+        return new Corner
+        {
+            SprungMass_kg = SprungMass_kg,
+            UnsprungMass_kg = UnsprungMass_kg,
+            TyreRate_N_per_m = TyreRate_N_per_m,
+            Range = range,
+            Force = TravelPolynomial.Of(Force, range, 1e-6 * strut),
+            ForceByEntropy = none,
+            ForceByEntropySquare = none,
+            Cooling = none,
+            CoolingByEntropy = none,
+            TimeConstant_s = double.PositiveInfinity,
+            DamperRatio = TravelPolynomial.Of(DamperRatio.At, range, 1e-6),
+            DamperForce = DamperForce(click),
+        };
+    }
+}

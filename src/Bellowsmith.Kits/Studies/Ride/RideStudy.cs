@@ -1,0 +1,68 @@
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.Ride;
+
+/// <summary>How does it ride: one corner driven over one road, with the settings beside it, so that no number stands alone.</summary>
+public static class RideStudy
+{
+    /// <summary>2 psi: what a cab gauge can be read to.</summary>
+    private const double GaugeStep_Pa = 2 * 6894.757293168361;
+
+    /// <summary>Every strut of a kit, each with its neighbours at the car's other load cases.</summary>
+    /// <exception cref="FaultsException">The kit lacks what a run needs.</exception>
+    public static IEnumerable<RideResult> Answers(Kit kit, StudyConditions conditions, RoadQuestion road, RideSetting asked)
+    {
+        IReadOnlyList<RideStrut> struts = RideStruts.Of(kit, conditions);
+        RideStrut[] others = [.. kit.Car.Loads.SelectMany(load => RideStruts.Of(kit, conditions with { Load = load.Name }))];
+        return struts.Select(strut => Answer(strut, [.. others.Where(o => o.End == strut.End && o.Load != strut.Load)], road, asked));
+    }
+
+    /// <param name="strut">The strut at the load asked for.</param>
+    /// <param name="otherLoads">The same strut at the car's other load cases, levelled to the same height.</param>
+    /// <param name="road">What it is driven over.</param>
+    /// <param name="asked">What is set otherwise than the kit says.</param>
+    public static RideResult Answer(RideStrut strut, IReadOnlyList<RideStrut> otherLoads, RoadQuestion road, RideSetting asked)
+    {
+        double click = asked.Click ?? strut.Click;
+        Stand? here = Stand.Of(strut, asked with { Click = click }, out string reason);
+        RideSetting setting = here?.Setting ?? asked with { Click = click };
+        if (here is null) return new RideResult { Strut = strut, Road = road, Setting = setting, Figures = null, Reason = reason };
+        double[] heights = RideRoads.Heights(road);
+        (string Change, Stand? Stand)[] beside = [.. Beside(strut, otherLoads, asked, setting)];
+        Corner[] corners = [here.Corner, .. beside.Select(b => b.Stand?.Corner).OfType<Corner>()];
+        RideFigures[] figures = RideRun.Over(corners, heights);
+        int next = 1;
+        return new RideResult
+        {
+            Strut = strut,
+            Road = road,
+            Setting = setting,
+            Figures = figures[0],
+            Neighbours = [.. beside.Select(b => new RideNeighbour(b.Change, b.Stand is null ? null : figures[next++]))],
+            Detail = RideDetails.Of(here, RideRun.Trace(here.Corner, heights)),
+        };
+    }
+
+    /// <summary>The figures alone, as a cell of a map wants them; null where the strut cannot stand there.</summary>
+    public static RideFigures? Figures(RideStrut strut, RoadQuestion road, RideSetting asked) =>
+        Stand.Of(strut, asked with { Click = asked.Click ?? strut.Click }, out _) is { } here ? RideRun.Over([here.Corner], RideRoads.Heights(road))[0] : null;
+
+    private static IEnumerable<(string Change, Stand? Stand)> Beside(RideStrut strut, IReadOnlyList<RideStrut> otherLoads, RideSetting asked, RideSetting setting)
+    {
+        foreach (double step in new[] { -1.0, 1.0 })
+        {
+            double click = setting.Click!.Value + step;
+            if (click >= strut.Damper.Clicks[0] && click <= strut.Damper.Clicks[^1])
+                yield return (step < 0 ? "one click harder" : "one click softer", Stand.Of(strut, asked with { Click = click }, out _));
+        }
+
+        if (setting.GaugePressure_Pa is { } gauge)
+        {
+            yield return ("2 psi less", Stand.Of(strut, setting with { GaugePressure_Pa = gauge - GaugeStep_Pa }, out _));
+            yield return ("2 psi more", Stand.Of(strut, setting with { GaugePressure_Pa = gauge + GaugeStep_Pa }, out _));
+        }
+
+        foreach (RideStrut other in otherLoads)
+            yield return (other.Load, Stand.Of(other, asked with { Click = setting.Click, GaugePressure_Pa = null }, out _));
+    }
+}

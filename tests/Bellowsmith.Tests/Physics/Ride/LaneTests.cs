@@ -1,0 +1,94 @@
+using Bellowsmith.Physics;
+using Bellowsmith.Physics.Ride;
+using CsCheck;
+
+namespace Bellowsmith.Tests.Physics.Ride;
+
+public sealed class LaneTests
+{
+    private static readonly TravelRange _range = new(-0.06, 0.04);
+
+    [Fact]
+    public void Over_EightCornersSideBySide_AreEachWhatTheyAreAlone()
+    {
+        Corner[] corners = [.. Enumerable.Range(0, 11).Select(k => Made(40e3 + 3e3 * k, 1200 + 150 * k, stop: k % 2 == 0))];
+        double[] road = Road(7_000);
+
+        RideFigures[] together = RideRun.Over(corners, road);
+
+        Assert.All(together.Zip(corners), pair => Assert.Equal(RideRun.Over([pair.Second], road)[0], pair.First));
+    }
+
+    [Fact]
+    public void CellSum_AnyCurve_IsTheCurve() => Gen.Double[-3, 3].Sample(v =>
+    {
+        MonotoneCurve curve = MonotoneCurve.Through([-1, -0.3, -0.1, 0, 0.05, 0.4, 1.2], [-900, -500, -300, 0, 250, 800, 1500], 400, 700);
+
+        Span<double> value = stackalloc double[1];
+        new CellSum<Lane1>([curve]).At(Lane1.All(v)).Store(value);
+
+        Assert.Equal(curve.At(v).Value, value[0], 1e-9);
+    });
+
+    [Fact] // no damper, no heat, a road that never moves: what was given stays
+    public void Trace_WithoutLosses_KeepsItsEnergy()
+    {
+        Corner corner = Made(50e3, 0, stop: false);
+        double[] road = new double[20_000];
+        Array.Fill(road, 0.005);
+
+        double[] travel = RideRun.Trace(corner, road, 2e-4).Travel_m;
+
+        Assert.Equal(travel.AsSpan(0, 5_000).ToArray().Max(), travel.AsSpan(15_000, 5_000).ToArray().Max(), 2e-4);
+    }
+
+    [Fact]
+    public void Trace_OnALevelRoad_StaysAtRest()
+    {
+        RideTrace trace = RideRun.Trace(Made(50e3, 1500, stop: true), new double[2_000]);
+
+        Assert.All(trace.Travel_m, travel => Assert.Equal(0, travel, 1e-12));
+        Assert.All(trace.StopForce_N, force => Assert.Equal(0, force));
+    }
+
+    [Theory]
+    [InlineData(1.6)]
+    [InlineData(20)]
+    public void TravelPolynomial_OfASmoothLaw_HoldsItsTolerance(double power)
+    {
+        double Law(double w) => 3500 * Math.Pow(1 - 4 * w, -power / 4);
+
+        TravelPolynomial fit = TravelPolynomial.Of(Law, _range, 0.1);
+
+        Assert.True(fit.GreatestError <= 0.1);
+        Assert.All(Enumerable.Range(0, 101), k => Assert.Equal(Law(_range.Travel_m(-1 + k / 50.0)), fit.At(-1 + k / 50.0), 0.2));
+    }
+
+    private static Corner Made(double rate, double damping, bool stop)
+    {
+        TravelPolynomial Fit(Func<double, double> law) => TravelPolynomial.Of(law, _range, 1e-6);
+        return new Corner
+        {
+            SprungMass_kg = 350,
+            UnsprungMass_kg = 38,
+            TyreRate_N_per_m = 225e3,
+            Range = _range,
+            Force = Fit(w => 350 * StandardGravity.Value_m_per_s2 + rate * w),
+            ForceByEntropy = Fit(_ => 3600),
+            ForceByEntropySquare = Fit(_ => 1800),
+            Cooling = Fit(w => stop ? -2 * w : 0),
+            CoolingByEntropy = Fit(_ => stop ? -1 : 0),
+            TimeConstant_s = stop ? 0.5 : double.PositiveInfinity,
+            DamperRatio = Fit(w => 0.95 + 0.3 * w),
+            DamperForce = MonotoneCurve.Through([-1, 0, 1], [-damping * 0.6, 0, damping]),
+            BumpStop = stop ? MonotoneCurve.Through([0.012, 0.02, 0.03], [0, 400, 3000], 0, 2e6) : null,
+        };
+    }
+
+    private static double[] Road(int steps)
+    {
+        double[] road = new double[steps];
+        RoadProfile.Fill(road, 0.025, RoadClass.D, 3);
+        return road;
+    }
+}

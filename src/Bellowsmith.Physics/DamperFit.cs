@@ -80,6 +80,10 @@ public sealed class DamperFit
            select (click, run.Key, EquivalentDamping.Of(curve, amplitude_m_per_s, Damper.QuarterSteps).Both_N_s_per_m),
     ];
 
+    /// <summary>Every sound reading behind the curves, its gas taken out; readings without a run are named in the order they repeat.</summary>
+    public IReadOnlyList<DynoPoint> Points =>
+        [.. (Damper?.Clicks ?? []).SelectMany(click => _levels[click].SelectMany(level => level.Points))];
+
     /// <summary>The measured means of a click, ascending by velocity: velocity, force and how many runs.</summary>
     public IReadOnlyList<(double Velocity_m_per_s, double Force_N, int Runs)> Measured(double click) =>
         [.. _levels[click].Select(level => (level.Velocity_m_per_s, level.Force_N, level.Points.Count))];

@@ -45,7 +45,7 @@ public sealed class ClicksWords(DamperClicksResult result)
 
     public string Force(double force_N) => $"{Number(force_N)} {_unit.Name}";
 
-    public string Number(double force_N) => PlainNumbers.Fixed(_unit.FromSi(force_N), 1);
+    public string Number(double force_N) => PlainNumbers.Fixed(_unit.FromSi(force_N), PlainNumbers.Decimals(_unit.FromSi(_judged.Deviation ?? 1), 2));
 
     /// <summary>What stands behind the verdicts.</summary>
     public IEnumerable<Note> Notes()

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
 using Bellowsmith.Quality.Clicks;
 
 namespace Bellowsmith.Kits.Tables;
@@ -75,18 +76,41 @@ public sealed record ClickReadings(
         for (int i = 0; i < rows.Count; i++)
             if (double.IsNaN(velocities[i] + forces[i])) faults.Add(rows.Fault(i, "force", "nothing", "a velocity and a force", "Write both, or take the row out."));
         if (faults.Count > 0) return null;
+        return OfPoints(
+            rows.File, [.. Enumerable.Range(0, rows.Count).Select(i => (clicks[i], runs.Codes[i], velocities[i], forces[i]))],
+            runs.Names, rows.Unit("force"), velocity, faults);
+    }
+
+    /// <summary>The sound readings behind a damper's curves, in its document's conventions, read at one velocity.</summary>
+    /// <exception cref="FaultsException">A click that is no whole number, or a run that was not measured on both sides of the velocity.</exception>
+    public static ClickReadings Of(string file, DamperFit fit, double velocity_m_per_s)
+    {
+        CappedFaults faults = new(InputFile.Readable(Path.GetFullPath(file)));
+        string[] runs = [.. fit.Points.Select(p => p.Run ?? "").Distinct().Order(StringComparer.Ordinal)];
+        foreach (double click in fit.Points.Select(p => p.Click).Distinct().Where(click => click != Math.Floor(click)))
+            faults.Add(new(file, "column click", click.ToString(CultureInfo.InvariantCulture), "a whole number", "Count whole clicks from fully closed, 0."));
+        faults.ThrowIfAny();
+        ClickReadings? read = OfPoints(
+            InputFile.Readable(Path.GetFullPath(file)),
+            [.. fit.Points.Select(p => ((int)p.Click, Array.IndexOf(runs, p.Run ?? ""), p.Velocity_m_per_s, p.Force_N))], runs, "N", velocity_m_per_s, faults);
+        faults.ThrowIfAny();
+        return read!;
+    }
+
+    private static ClickReadings? OfPoints(
+        string file, (int Click, int Run, double Velocity, double Force)[] points, IReadOnlyList<string> runs, string? unit, double velocity, CappedFaults faults)
+    {
         List<(int Click, int Run, double Force)> cells = [];
-        foreach (var sweep in Enumerable.Range(0, rows.Count).GroupBy(i => (Click: clicks[i], Run: runs.Codes[i])))
+        foreach (var sweep in points.GroupBy(p => (p.Click, p.Run)))
         {
-            double[] speeds = [.. sweep.Select(i => velocities[i])];
-            double force = SweepForce.At(speeds, [.. sweep.Select(i => forces[i])], velocity);
-            if (double.IsNaN(force)) faults.Add(Unmeasured(rows.File, sweep.Key.Click, runs.Names[sweep.Key.Run], speeds, velocity));
+            double[] speeds = [.. sweep.Select(p => p.Velocity)];
+            double force = SweepForce.At(speeds, [.. sweep.Select(p => p.Force)], velocity);
+            if (double.IsNaN(force)) faults.Add(Unmeasured(file, sweep.Key.Click, runs[sweep.Key.Run], speeds, velocity));
             else cells.Add((sweep.Key.Click, sweep.Key.Run, force));
         }
 
-        return new(
-            rows.File, ClickTable.Of([.. cells.Select(c => c.Click)], [.. cells.Select(c => c.Run)], [.. cells.Select(c => c.Force)]),
-            runs.Names, rows.Unit("force"), velocity, rows.Count);
+        return faults.Count > 0 ? null : new(
+            file, ClickTable.Of([.. cells.Select(c => c.Click)], [.. cells.Select(c => c.Run)], [.. cells.Select(c => c.Force)]), runs, unit, velocity, points.Length);
     }
 
     private static Fault Unmeasured(string file, int click, string run, double[] speeds, double velocity) => new(

@@ -39,6 +39,17 @@ public sealed class ClicksCommandTests : IDisposable
         Assert.Contains("5 to 6 would wrongly fail", string.Join(' ', output.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
+    [Theory] // the rear dyno counts from open: click 0 must be its hardest all the same
+    [InlineData("examples/fenwright/dampers/front-street.json")]
+    [InlineData("examples/fenwright/dampers/rear-street.json")]
+    public async Task Clicks_OfADamper_FollowItsConventions(string damper)
+    {
+        JsonElement answer = await Json(0, damper);
+
+        Assert.Equal(15, answer.GetProperty("steps").GetArrayLength());
+        Assert.All(answer.GetProperty("steps").EnumerateArray(), step => Assert.InRange(step.GetProperty("step_N").GetDouble(), -200, 0));
+    }
+
     [Fact]
     public async Task Clicks_InPoundsForce_AreInNewtons()
     {

@@ -21,19 +21,29 @@ public static class DamperClicksStudy
     public static DamperClicksResult Answer(string path, double velocity_m_per_s, WrittenValue? wanted = null)
     {
         bool isDocument = Path.GetExtension(path).Equals(".json", StringComparison.OrdinalIgnoreCase);
-        (string name, string table) = isDocument ? Named(path) : (Path.GetFileNameWithoutExtension(path), path);
-        ClickReadings readings = ClickReadings.Read(table, velocity_m_per_s);
+        (string name, ClickReadings readings) = isDocument ? OfDocument(path, velocity_m_per_s)
+            : (Path.GetFileNameWithoutExtension(path), ClickReadings.Read(path, velocity_m_per_s));
         double? least_N = wanted is { } w
             ? Math.Abs(readings.ForceUnit.ToSi(w.In(readings.ForceUnit.Name, readings.File, "--wanted"))) : null;
         return new(name, readings, ClickStudy.Answer(readings.Table, least_N));
     }
 
-    private static (string Name, string Table) Named(string path) => DamperReader.Read(path) switch
+    // The dyno's own conventions hold; a file of values alone has none and is read as one.
+    private static (string Name, ClickReadings Readings) OfDocument(string path, double velocity_m_per_s)
     {
-        TelescopicDamperPart { DynoFile: { } file } damper => (damper.Name, file),
-        TelescopicDamperPart => throw Lacks(path, "nothing"),
-        _ => throw Lacks(path, "a linear damper"),
-    };
+        DamperPart part = DamperReader.Read(path);
+        if (part is not TelescopicDamperPart { DynoFile: { } file } damper) throw Lacks(path, part is LinearDamperPart ? "a linear damper" : "nothing");
+        List<Fault> faults = [];
+        if (damper.Fit(faults) is { } fit) return (damper.Name, ClickReadings.Of(file, fit, velocity_m_per_s));
+        try
+        {
+            return (damper.Name, ClickReadings.Read(file, velocity_m_per_s));
+        }
+        catch (FaultsException)
+        {
+            throw new FaultsException(faults);
+        }
+    }
 
     private static FaultsException Lacks(string path, string found) => new([new(
         InputFile.Readable(Path.GetFullPath(path)), "dyno", found, "the damper's dyno file: every click in several runs",

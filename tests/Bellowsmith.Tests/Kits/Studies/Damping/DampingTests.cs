@@ -83,21 +83,26 @@ public sealed class DampingTests
     }
 
     /// <summary>
-    /// Runs ±2 % about their mean: deviation 2 %·√2 of 5000 is 141 N·s/m with two degrees; t at 98.75 % is 6.205, so limits lie
-    /// 6.205·141.4·√(1/2 + 1/2) = 877 N·s/m to either side: a step of 1500 is real, one of 800 not shown.
+    /// Two runs in which the clicks scatter 100 N·s/m against each other: the two differences lie 200 to either side of their mean, whose
+    /// standard error is 200 with one degree; t at 97.5 % is 12.7062, so limits lie 2541 to either side. A step of 3000 is real,
+    /// one of 800 not shown. The same drift of 300 in both clicks of a run changes nothing.
     /// </summary>
     [Theory]
-    [InlineData(1500, true)]
+    [InlineData(3000, true)]
     [InlineData(800, false)]
     public void Distinguishable_StepAgainstScatter_IsByTheLimits(double step, bool distinct)
     {
-        var rows = Rows(5000, 5000 - step).SelectMany(p => new[] { p with { Run = "1", Force_N = p.Force_N + 100 * p.Velocity_m_per_s }, p with { Run = "2", Force_N = p.Force_N - 100 * p.Velocity_m_per_s } });
+        var rows = Rows(5000, 5000 - step).SelectMany(p =>
+        {
+            double against = (p.Click % 2 == 0 ? 100 : -100) * p.Velocity_m_per_s, drift = 150 * p.Velocity_m_per_s;
+            return new[] { p with { Run = "1", Force_N = p.Force_N + against + drift }, p with { Run = "2", Force_N = p.Force_N - against - drift } };
+        });
         var answer = DampingStudy.Answer(Corner(rows), 0.647);
 
         Assert.Equal(distinct, answer.Distinguishable);
         var limits = Assert.Single(answer.Steps);
         Assert.Equal(-step, limits.Step_N_s_per_m, 0.01);
-        Assert.Equal(877.5, limits.High_N_s_per_m - limits.Step_N_s_per_m, 1.0);
+        Assert.Equal(2541.2, limits.High_N_s_per_m - limits.Step_N_s_per_m, 1.0);
     }
 
     [Fact]

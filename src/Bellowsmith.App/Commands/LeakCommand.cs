@@ -6,7 +6,6 @@ using Bellowsmith.Kits.Studies.LeakTest;
 using Bellowsmith.Kits.Tables;
 using Bellowsmith.Kits.Units;
 using Bellowsmith.Physics;
-using Bellowsmith.Quality.Leaks;
 
 namespace Bellowsmith.App.Commands;
 
@@ -20,7 +19,7 @@ internal sealed class LeakCommand
         answers with the leak at 20 °C, its uncertainty, and whether it keeps the limit with 95 %.
         bellowsmith leak examples/fenwright/measured/leak-log.csv --volume "1.30 L" --limit "3 kPa" --settle "30 min"
         judges a log: columns time, gauge pressure or absolute pressure, temperature.
-        Exit code 3 where the verdict is "not decidable": it says why and what would decide.
+        "Not decidable" is a verdict too: it says why and what would decide.
         """;
 
     private const double LeastAmbient_Pa = 20e3;
@@ -75,8 +74,7 @@ internal sealed class LeakCommand
             written[Dimension.GaugePressure] = input.StartGauge?.Unit.Name ?? input.Limit?.Unit.Name ?? input.Log!.GaugeUnit;
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(LeakAnswer.Of(result)));
             else LeakView.Show(Screen.Output(), result, options.Units(parsed, written));
-            bool answered = result.Judgement.Verdict != LeakVerdict.NotDecidable || result.Judgement.Reason == LeakReason.NoLimit;
-            return answered ? Study.Answered : Study.NoSolution;
+            return Study.Answered;
         }));
     }
 

@@ -29,10 +29,10 @@ public sealed record ClicksAnswer(
             [.. r.ClickMeans.Select((mean, k) => new Mean(r.Table.Clicks[k], Finite(mean)))],
             r.Anova is not { } a ? [] :
             [
-                new("click", a.Clicks.SumOfSquares, a.Clicks.Degrees, a.Clicks.Ratio), new("run", a.Runs.SumOfSquares, a.Runs.Degrees, a.Runs.Ratio),
+                new("click", a.Clicks.SumOfSquares, a.Clicks.Degrees, a.Clicks.F), new("run", a.Runs.SumOfSquares, a.Runs.Degrees, a.Runs.F),
                 new("residual", a.Residual.SumOfSquares, a.Residual.Degrees, null),
             ],
-            r.Unblocked is { } plain ? new(Math.Sqrt(plain.Within.MeanSquare!.Value), plain.Within.Degrees,
+            r.Unblocked is { } plain ? new(Math.Sqrt(plain.Within.MeanSquare), plain.Within.Degrees,
                 [.. r.Steps.Select((_, k) => plain.HalfWidth(k, k + 1, r.Confidence))]) : null,
             words.Answer(), [.. words.Notes()]);
     }

@@ -1,4 +1,5 @@
 using Bellowsmith.Kits.Studies.GaugeTrials;
+using Bellowsmith.Quality;
 using Bellowsmith.Quality.Gauges;
 
 namespace Bellowsmith.Kits.Answers;

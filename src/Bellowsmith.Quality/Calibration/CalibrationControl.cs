@@ -1,5 +1,4 @@
 using Bellowsmith.Quality.Distributions;
-using Bellowsmith.Quality.Gauges;
 
 namespace Bellowsmith.Quality.Calibration;
 

@@ -1,4 +1,3 @@
-using Bellowsmith.Quality.Gauges;
 
 namespace Bellowsmith.Quality.Calibration;
 

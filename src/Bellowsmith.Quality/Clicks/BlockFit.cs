@@ -63,12 +63,12 @@ internal sealed class BlockFit
     public ClickAnova Anova()
     {
         int clicks = _table.Clicks.Count, runs = _table.Runs.Count;
-        AnovaLine residual = AnovaLine.Of(ResidualSquares, Degrees);
+        AnovaRow residual = new(ResidualSquares, Degrees);
         return new(
-            AnovaLine.Of(Within(cell => cell.Run) - ResidualSquares, clicks - 1, residual),
-            AnovaLine.Of(Within(cell => cell.Click) - ResidualSquares, runs - 1, residual),
-            residual,
-            AnovaLine.Of(Within(_ => 0), _table.Count - 1));
+            Tested(new(Within(cell => cell.Run) - ResidualSquares, clicks - 1)), Tested(new(Within(cell => cell.Click) - ResidualSquares, runs - 1)),
+            residual, new(Within(_ => 0), _table.Count - 1));
+
+        AnovaRow Tested(AnovaRow row) => Degrees > 0 && ResidualSquares > 0 && row.Degrees > 0 ? row.Against(residual) : row;
     }
 
     private double Within(Func<Cell, int> group) => _cells.GroupBy(group)

@@ -9,29 +9,23 @@ namespace Bellowsmith.Quality.Clicks;
 /// </summary>
 public sealed class OneWay
 {
-    private OneWay(double[] means, int[] counts, AnovaLine between, AnovaLine within) =>
-        (Means, Counts, Between, Within) = (means, counts, between, within);
+    private OneWay(double[] means, int[] counts, OneWayAnova anova) => (Means, Counts, Between, Within) = (means, counts, anova.Between, anova.Within);
 
     public IReadOnlyList<double> Means { get; }
 
     public IReadOnlyList<int> Counts { get; }
 
-    public AnovaLine Between { get; }
+    public AnovaRow Between { get; }
 
-    public AnovaLine Within { get; }
+    public AnovaRow Within { get; }
 
     /// <summary>The analysis of two groups or more, each with a reading or more; null where nothing is left to judge scatter by.</summary>
     public static OneWay? Of(IReadOnlyList<double[]> groups)
     {
-        int count = groups.Sum(group => group.Length);
-        if (groups.Count < 2 || count <= groups.Count) return null;
-        double[] means = [.. groups.Select(group => Sample.Mean(group))];
-        double level = groups.Sum(group => group.Sum()) / count;
-        AnovaLine within = AnovaLine.Of(groups.Zip(means, (group, mean) => group.Sum(value => (value - mean) * (value - mean))).Sum(), count - groups.Count);
-        double between = groups.Zip(means, (group, mean) => group.Length * (mean - level) * (mean - level)).Sum();
-        return within.SumOfSquares > 0
-            ? new(means, [.. groups.Select(group => group.Length)], AnovaLine.Of(between, groups.Count - 1, within), within)
-            : null;
+        if (groups.Count < 2 || groups.Sum(group => group.Length) <= groups.Count) return null;
+        OneWayAnova anova = OneWayAnova.Of(groups);
+        return anova.Within.SumOfSquares > 0
+            ? new([.. groups.Select(group => Quality.Means.Of(group))], [.. groups.Select(group => group.Length)], anova) : null;
     }
 
     /// <summary>How far the intervals of all pairs reach to either side, at a simultaneous confidence.</summary>
@@ -43,5 +37,5 @@ public sealed class OneWay
         1 - StudentizedRange.Cdf(Math.Abs(Means[group] - Means[other]) / Spread(group, other), Means.Count, Within.Degrees);
 
     private double Spread(int group, int other) =>
-        Math.Sqrt(Within.MeanSquare!.Value * (1.0 / Counts[group] + 1.0 / Counts[other]) / 2);
+        Math.Sqrt(Within.MeanSquare * (1.0 / Counts[group] + 1.0 / Counts[other]) / 2);
 }

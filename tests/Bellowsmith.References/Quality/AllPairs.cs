@@ -1,3 +1,4 @@
+using Bellowsmith.Quality;
 using Bellowsmith.Quality.Clicks;
 
 namespace Bellowsmith.References.Quality;
@@ -18,10 +19,10 @@ public sealed class AllPairs
     [Fact]
     public void Analysis_OfTheGroups_IsTheComputed()
     {
-        Assert.Equal(1.33075, _analysis.Within.MeanSquare!.Value, 1e-9);
+        Assert.Equal(1.33075, _analysis.Within.MeanSquare, 1e-9);
         Assert.Equal(16, _analysis.Within.Degrees);
-        Assert.Equal(9.72384, _analysis.Between.Ratio!.Value, 1e-5);
-        Assert.Equal(0.000684454, _analysis.Between.Probability!.Value, 1e-9);
+        Assert.Equal(9.72384, _analysis.Between.F!.Value, 1e-5);
+        Assert.Equal(0.000684454, _analysis.Between.P!.Value, 1e-9);
         Assert.Equal(2.087368379, _analysis.HalfWidth(0, 1, 0.95), 1e-6);
     }
 
@@ -51,10 +52,10 @@ public sealed class AllPairs
     [Fact]
     public void Analysis_OfTheFirstThreeGroups_IsTheComputed()
     {
-        AnovaLine between = OneWay.Of(_groups[..3])!.Between;
+        AnovaRow between = OneWay.Of(_groups[..3])!.Between;
 
-        Assert.Equal(13.9487, between.MeanSquare!.Value, 5e-5);
-        Assert.Equal(9.591107, between.Ratio!.Value, 1e-6);
-        Assert.Equal(0.00324822, between.Probability!.Value, 1e-8);
+        Assert.Equal(13.9487, between.MeanSquare, 5e-5);
+        Assert.Equal(9.591107, between.F!.Value, 1e-6);
+        Assert.Equal(0.00324822, between.P!.Value, 1e-8);
     }
 }

@@ -1,4 +1,4 @@
-using Bellowsmith.Quality.Gauges;
+using Bellowsmith.Quality;
 
 namespace Bellowsmith.References.Quality;
 

@@ -1,4 +1,4 @@
-namespace Bellowsmith.Quality.Gauges;
+namespace Bellowsmith.Quality;
 
 /// <summary>
 /// Sums taken from the first value, so that equal readings differ from their mean by exactly nothing and readings with a

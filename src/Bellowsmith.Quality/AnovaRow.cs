@@ -1,6 +1,6 @@
 using MathNet.Numerics;
 
-namespace Bellowsmith.Quality.Gauges;
+namespace Bellowsmith.Quality;
 
 /// <summary>One line of an analysis of variance.</summary>
 /// <param name="SumOfSquares">In the readings' unit squared.</param>

@@ -1,4 +1,4 @@
-namespace Bellowsmith.Quality.Gauges;
+namespace Bellowsmith.Quality;
 
 /// <summary>One-way analysis of variance: do groups of readings differ by more than the readings within them?</summary>
 /// <param name="Between">Between the groups, tested against within.</param>

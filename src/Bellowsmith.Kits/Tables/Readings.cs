@@ -31,17 +31,9 @@ public sealed class Readings
     public static Readings Read(string path, params ReadOnlySpan<ReadingColumn> columns)
     {
         Readings readings = new(InputFile.Readable(Path.GetFullPath(path)));
-        try
-        {
-            using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, 1);
-            readings.Read(stream, [.. columns]);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            string trouble = Directory.Exists(path) ? "is a directory" : System.IO.File.Exists(path) ? "cannot be opened" : "does not exist";
-            throw new FaultsException([new(readings.File, "file", $"a path that {trouble}", "a CSV file", "Check the path.")]);
-        }
-
+        using FileStream? stream = InputFile.Open(path, out string trouble);
+        if (stream is null) throw new FaultsException([new(readings.File, "file", $"a path that {trouble}", "a CSV file", "Check the path.")]);
+        readings.Read(stream, [.. columns]);
         return readings;
     }
 

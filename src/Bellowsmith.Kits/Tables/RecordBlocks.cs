@@ -1,5 +1,3 @@
-using System.Text.Unicode;
-
 namespace Bellowsmith.Kits.Tables;
 
 /// <summary>
@@ -31,7 +29,7 @@ internal sealed class RecordBlocks(Stream stream, string file, ICollection<Fault
         while (_end == 0 && !_ended);
         if (_end == 0) return false;
         if (first && _buffer.AsSpan(0, _end).StartsWith("\uFEFF"u8)) _start = 3;
-        return IsText(first);
+        return IsText();
     }
 
     private void Fill()
@@ -64,14 +62,9 @@ internal sealed class RecordBlocks(Stream stream, string file, ICollection<Fault
         return bytes.Length >= GreatestBlock ? bytes.Length : 0;
     }
 
-    private bool IsText(bool first)
+    private bool IsText()
     {
-        ReadOnlySpan<byte> bytes = _buffer.AsSpan(0, _end);
-        Fault? fault =
-            first && bytes is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] ? new(file, "file", "UTF-16 text", "UTF-8 text", "Save the file as UTF-8.")
-            : !Utf8.IsValid(bytes) ? new(file, "file", "bytes that are not UTF-8", "UTF-8 text", "Save the file as UTF-8.")
-            : bytes.Contains((byte)0) ? new(file, "file", "a zero byte", "UTF-8 text", "Save the file as UTF-8 text.")
-            : null;
+        Fault? fault = InputFile.NotText(_buffer.AsSpan(0, _end), file, () => "file");
         if (fault is not null) faults.Add(fault);
         return fault is null;
     }

@@ -403,7 +403,7 @@ internal sealed class Dyno(double rebound_N, double compression_N, double softer
 {
     private static readonly double[] _speeds_m_per_s = [0.05, 0.13, 0.26, 0.52, 1.04];
 
-    private ulong _state = seed;
+    private readonly NearlyNormal _noise = new(seed);
 
     /// <summary>Counted from closed, rebound +, every speed out and in, in m/s and N.</summary>
     public IEnumerable<string> Signed(int clicks, int[] thrice)
@@ -437,27 +437,12 @@ internal sealed class Dyno(double rebound_N, double compression_N, double softer
         double force = stroke > 0
             ? rebound_N * bleed * (Math.Tanh(speed / 0.16) + 0.75 * speed)
             : compression_N * Math.Sqrt(bleed) * (Math.Tanh(speed / 0.14) + 1.3 * speed);
-        return (force * thin + friction) * (1 + 0.004 * Noise()) + 1.5 * Noise();
+        return (force * thin + friction) * (1 + 0.004 * _noise.Next()) + 1.5 * _noise.Next();
     }
 
     private static int Warmth(int run) => 22 + 4 * run;
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
-
-    // As the load frame's: nearly normal, deviation 1, and the same on every platform.
-    private double Noise()
-    {
-        double sum = -6;
-        for (int k = 0; k < 12; k++)
-        {
-            ulong z = _state += 0x9E3779B97F4A7C15;
-            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
-            z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
-            sum += ((z ^ (z >> 31)) >> 11) * (1.0 / (1UL << 53));
-        }
-
-        return sum;
-    }
 }
 
 /// <summary>How the frame writes a quantity: its unit, the unit's size in SI, decimal places.</summary>

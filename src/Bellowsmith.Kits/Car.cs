@@ -16,6 +16,9 @@ public sealed record LoadCase(
 {
     public (double Left_kg, double Right_kg) At(AxleEnd end) =>
         end == AxleEnd.Front ? (LeftFront_kg, RightFront_kg) : (LeftRear_kg, RightRear_kg);
+
+    /// <summary>Sprung mass of one corner: the mean of the axle's two readings less the unsprung mass.</summary>
+    public double Sprung_kg(AxleEnd end, Axle axle) => (At(end).Left_kg + At(end).Right_kg) / 2 - axle.UnsprungMass_kg;
 }
 
 /// <summary>One axle. Unsprung mass is per corner; ratios are strut travel per wheel travel.</summary>

@@ -24,7 +24,7 @@ internal static class RideCommand
         Command command = new("ride", "How does it ride, and does it bottom? One corner, nonlinear, driven over a road of a class for a minute.");
         Argument<string> kit = DocumentArgument.Create("KIT.json", "A kit document.");
         Option<RoadClass?> road = new("--road") { Description = "ISO 8608 class, A (smooth) to H.", HelpName = "class" };
-        Option<double?> density = new("--velocity-psd") { Description = "Instead of a class: one-sided density of the road's vertical velocity in time, (m/s)²/Hz.", HelpName = "number" };
+        Option<double?> density = NumberOption.Between("--velocity-psd", "Instead of a class: one-sided density of the road's vertical velocity in time, (m/s)²/Hz.", "number", 0, 1e3);
         Option<Quantity?> speed = QuantityOption.Create("--speed", "Driving speed", "80 km/h", Dimension.Speed, Within(0.5, 100, "between 0.5 and 100 m/s"));
         Option<double> seconds = new("--seconds") { Description = "Time driven; the first 5 s are not counted.", DefaultValueFactory = _ => 60, HelpName = "number" };
         Option<ulong> seed = new("--seed") { Description = "Which of the many roads of this class.", DefaultValueFactory = _ => 1, HelpName = "number" };
@@ -54,7 +54,6 @@ internal static class RideCommand
     {
         bool hasRoad = result.GetResult(road) is not null, hasDensity = result.GetResult(density) is not null;
         if (hasRoad == hasDensity) result.AddError("Give --road or --velocity-psd, one of the two.");
-        if (hasDensity && !(result.GetValue(density) is > 0 and < 1e3)) result.AddError("--velocity-psd must be above 0.");
         if (result.GetResult(seconds) is { Implicit: false } && !(result.GetValue(seconds) is > 6 and <= 3600)) result.AddError("--seconds must lie above 6 and be 3600 at most.");
     }
 

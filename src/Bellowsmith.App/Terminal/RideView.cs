@@ -42,7 +42,7 @@ internal static class RideView
     {
         screen.Point("bands", $"{Two(d.PrimaryRms_m_per_s2)} m/s² from 0.5 to 5 Hz, {Two(d.SecondaryRms_m_per_s2)} m/s² from 5 to 25 Hz");
         if (d.GaugePressure_Pa is { } gauge && d.Temperature_K is { } warm)
-            screen.Point("air", $"{units.Text(Dimension.GaugePressure, gauge.Low)} to {units.Text(Dimension.GaugePressure, gauge.High)} gauge, {warm.Low - 293.15:+0.0;−0.0} to {warm.High - 293.15:+0.0;−0.0} K about the wall");
+            screen.Point("air", $"{units.Text(Dimension.GaugePressure, gauge.Low)} to {units.Text(Dimension.GaugePressure, gauge.High)} gauge, {warm.Low - RideDetail.WallTemperature_K:+0.0;−0.0} to {warm.High - RideDetail.WallTemperature_K:+0.0;−0.0} K about the wall");
         if (d.HumpSpeed_m_per_s is { } hump) screen.Point("hump", $"the stop is first touched at {words.Speed(hump)} over {RideRoads.ReferenceHump}");
     }
 

@@ -31,7 +31,7 @@ public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> S
         (RideFigures? f, RideDetail? d) = (r.Figures, r.Detail);
         return new Driven(
             r.Strut.Load, r.Strut.Damper.Clicks.Count > 1 ? r.Setting.Click : null, r.Setting.Height_m * 1e3, r.Setting.GaugePressure_Pa * 1e-3,
-            f?.Rms_m_per_s2, f?.WeightedRms_m_per_s2, f?.TravelRms_m * 1e3, f?.TyreLoadRms_N, f is null ? null : r.StopContactsPerKm,
+            f?.Rms_m_per_s2, f?.WeightedRms_m_per_s2, f?.TravelRms_m * 1e3, f?.TyreLoadRms_N, f is null ? null : r.StopContactsPerKm(f),
             f?.PeakStopForce_N, f?.LiftOffShare, f?.VibrationDose_m_per_s175, f?.GreatestRunningRms_m_per_s2, f?.CrestFactor,
             d?.PrimaryRms_m_per_s2, d?.SecondaryRms_m_per_s2, f is null ? [] : [.. ComfortReaction.To(f.WeightedRms_m_per_s2).Select(c => c.Words)],
             f?.LeastTravel_m * 1e3, f?.GreatestTravel_m * 1e3, f?.GreatestCompression_m_per_s, f?.GreatestRebound_m_per_s,
@@ -44,5 +44,5 @@ public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> S
 
     private static Beside Of(RideResult r, RideNeighbour n) => new(
         n.Change, n.Figures?.WeightedRms_m_per_s2, n.Figures?.TravelRms_m * 1e3, n.Figures?.TyreLoadRms_N,
-        n.Figures is { } f ? f.StopContacts / (r.Way_m / 1000) : null, n.Figures?.PeakStopForce_N);
+        n.Figures is { } f ? r.StopContactsPerKm(f) : null, n.Figures?.PeakStopForce_N);
 }

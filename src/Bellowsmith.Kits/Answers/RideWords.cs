@@ -38,7 +38,7 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         {
             yield return (n.Change, n.Figures is not { } f ? "cannot stand there"
                 : $"{Number(f.WeightedRms_m_per_s2, 3)} m/s² weighted, travel {units.Text(Dimension.Length, f.TravelRms_m)} r.m.s., "
-                    + $"tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Number(f.StopContacts / (result.Way_m / 1000), 1)} stop contacts a kilometre");
+                    + $"tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Number(result.StopContactsPerKm(f), 1)} stop contacts a kilometre");
         }
     }
 
@@ -49,7 +49,7 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
     {
         if (result.Strut.Case is null) return "no stops are known.";
         if (f.StopContacts == 0) return "the stop is never touched.";
-        return $"the stop is touched {Number(result.StopContactsPerKm, 1)} times a kilometre, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
+        return $"the stop is touched {Number(result.StopContactsPerKm(f), 1)} times a kilometre, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
     }
 
     private static string Number(double value, int decimals, bool trim = false) =>

@@ -114,6 +114,25 @@ public sealed class StrutNeeds(Kit kit, AxleEnd end, StrutDesign design, List<Fa
         return found;
     }
 
+    /// <summary>The damper's curves, from its dyno data or its coefficient; the fit is null for a coefficient, both where a fault was added.</summary>
+    internal (Damper? Damper, DamperFit? Fit) DamperData()
+    {
+        if (design.Damper is LinearDamperPart linear) return (Damper.Linear(linear.Coefficient_N_s_per_m), null);
+        Need(design.Damper is TelescopicDamperPart { DynoFile: not null }, "damper", "a damper with a dyno file, or a coefficient",
+            "Name the dyno file in the damper's document: \"dyno\": \"file.csv\".");
+        DamperFit? fit = (design.Damper as TelescopicDamperPart)?.Fit(faults);
+        return (fit?.Damper, fit);
+    }
+
+    /// <summary>Sprung mass of a corner at a load case; null, with a fault, where the scales show less than the unsprung mass.</summary>
+    internal double? SprungMass_kg(LoadCase load)
+    {
+        double sprung = load.Sprung_kg(end, kit.Car.At(end)!);
+        if (sprung > 0) return sprung;
+        Add("load", load.Name, "more than the unsprung mass on each corner", "The car's unsprung mass is more than its scales show; check both.");
+        return null;
+    }
+
     internal bool Usable(StrutCase strut)
     {
         int before = faults.Count;

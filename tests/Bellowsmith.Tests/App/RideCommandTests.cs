@@ -22,6 +22,17 @@ public sealed class RideCommandTests : IDisposable
         Assert.Contains(front.GetProperty("neighbours").EnumerateArray(), n => n.GetProperty("change").GetString() == "one click harder");
     }
 
+    [Fact] // the rate of the other load would ask for another height: it must not be given one
+    public async Task Ride_OfAnotherLoad_IsAtTheSameHeight()
+    {
+        JsonElement kit = await Json(0, Street, "--road", "B", "--speed", "90 km/h", "--seconds", "20");
+        string height = kit.GetProperty("front").GetProperty("height_mm").GetDouble().ToString("R", System.Globalization.CultureInfo.InvariantCulture) + " mm";
+        JsonElement loaded = await Json(0, Street, "--road", "B", "--speed", "90 km/h", "--seconds", "20", "--load", "four up, luggage", "--height", height);
+        JsonElement beside = kit.GetProperty("front").GetProperty("neighbours").EnumerateArray().Single(n => n.GetProperty("change").GetString() == "four up, luggage");
+
+        Assert.Equal(loaded.GetProperty("front").GetProperty("weightedRms_m_per_s2").GetDouble(), beside.GetProperty("weightedRms_m_per_s2").GetDouble(), 1e-9);
+    }
+
     [Fact]
     public async Task Ride_SameSeed_IsTheSameToTheLastBit() => Assert.Equal(
         (await Json(0, Street, "--road", "C", "--speed", "80 km/h", "--seconds", "20")).GetRawText(),

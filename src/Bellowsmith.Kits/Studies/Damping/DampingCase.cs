@@ -63,14 +63,9 @@ public static class DampingCases
         {
             StrutNeeds need = new(kit, end, design, faults);
             LoadCase? load = need.LoadCase(conditions.Load);
-            DamperFit? fit = (design.Damper as TelescopicDamperPart)?.Fit(faults);
-            Damper? damper = design.Damper is LinearDamperPart linear ? Damper.Linear(linear.Coefficient_N_s_per_m) : fit?.Damper;
-            need.Need(design.Damper is LinearDamperPart or TelescopicDamperPart { DynoFile: not null }, "damper", "a damper with a dyno file, or a coefficient",
-                "Name the dyno file in the damper's document: \"dyno\": \"file.csv\".");
+            (Damper? damper, DamperFit? fit) = need.DamperData();
             if (load is null || damper is null || (design.Spring is AirSpringPart && !air.ContainsKey(end))) continue;
-            double sprung = (load.At(end).Left_kg + load.At(end).Right_kg) / 2 - kit.Car.At(end)!.UnsprungMass_kg;
-            if (sprung > 0) cases.Add(Case(kit.Car, end, load.Name, design, air.GetValueOrDefault(end), fit, damper));
-            else need.Add("load", load.Name, "more than the unsprung mass on each corner", "The car's unsprung mass is more than its scales show; check both.");
+            if (need.SprungMass_kg(load) is not null) cases.Add(Case(kit.Car, end, load, design, air.GetValueOrDefault(end), fit, damper));
         }
 
         return faults.Count == 0 ? cases : throw new FaultsException([.. faults.Distinct()]);
@@ -95,18 +90,17 @@ public static class DampingCases
     }
 
     private static DampingCase Case(
-        Car car, AxleEnd end, string load, StrutDesign design, StrutCase? strut, DamperFit? fit, Damper damper)
+        Car car, AxleEnd end, LoadCase named, StrutDesign design, StrutCase? strut, DamperFit? fit, Damper damper)
     {
         Axle axle = car.At(end)!;
         double? height = strut is null ? null : design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m;
         WheelState? On(LoadCase at, double? h) => State(axle, design, strut, at, end, h);
-        LoadCase named = car.Loads.First(known => known.Name == load);
         WheelState? drive = On(named, height);
         return new DampingCase
         {
             End = end,
-            Load = load,
-            SprungMass_kg = Sprung(axle, named, end),
+            Load = named.Name,
+            SprungMass_kg = named.Sprung_kg(end, axle),
             UnsprungMass_kg = axle.UnsprungMass_kg,
             TyreRate_N_per_m = axle.TyreRate_N_per_m,
             DamperRatio = axle.DamperRatio.At(0),
@@ -121,13 +115,10 @@ public static class DampingCases
         };
     }
 
-    private static double Sprung(Axle axle, LoadCase load, AxleEnd end) =>
-        (load.At(end).Left_kg + load.At(end).Right_kg) / 2 - axle.UnsprungMass_kg;
-
     // Null where the spring has no data at that height, cannot carry the load there or pushes the wheel off its rest.
     private static WheelState? State(Axle axle, StrutDesign design, StrutCase? strut, LoadCase load, AxleEnd end, double? height_m)
     {
-        double sprung = Sprung(axle, load, end);
+        double sprung = load.Sprung_kg(end, axle);
         if (sprung <= 0) return null;
         if (design.Spring is LinearSpringPart linear)
         {

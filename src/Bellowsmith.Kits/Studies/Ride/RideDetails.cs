@@ -6,7 +6,6 @@ namespace Bellowsmith.Kits.Studies.Ride;
 internal static class RideDetails
 {
     private const double SpeedClass_m_per_s = 0.05;
-    private const double WallTemperature_K = 293.15;
 
     private static readonly double[] _shares = [0.01, 0.05, 0.5, 0.95, 0.99];
 
@@ -23,7 +22,7 @@ internal static class RideDetails
             OutsideMeasuredSpeed = Share(speed, v => !stand.Strut.Damper.Covers(v)),
             OutsideMeasuredHeight = stand.Air is null ? 0 : Share(travel, w => w < corner.Range.Least_m || w > corner.Range.Greatest_m),
             GaugePressure_Pa = Swing(stand, trace, (air, w, k) => air.SealedGaugePressure_Pa(w, k)),
-            Temperature_K = Swing(stand, trace, (air, w, k) => WallTemperature_K * air.Warmth(w, k)),
+            Temperature_K = Swing(stand, trace, (air, w, k) => RideDetail.WallTemperature_K * air.Warmth(w, k)),
             TravelShares = Shares(travel),
             DamperSpeeds = Histogram(speed),
             HumpSpeed_m_per_s = stand.Corner.BumpStop is null ? null : RideRoads.HumpSpeed_m_per_s(corner),

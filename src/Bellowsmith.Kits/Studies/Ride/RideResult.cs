@@ -23,10 +23,8 @@ public sealed record RideResult
     /// <summary>What the run shows step by step; null where there are no figures.</summary>
     public RideDetail? Detail { get; init; }
 
-    /// <summary>The way counted, without settling.</summary>
-    public double Way_m => Road.Speed_m_per_s * (Figures?.Time_s ?? 0);
-
-    public double StopContactsPerKm => Way_m > 0 ? Figures!.StopContacts / (Way_m / 1000) : 0;
+    /// <summary>How often a run over this road met the stop, each kilometre counted.</summary>
+    public double StopContactsPerKm(RideFigures figures) => figures.StopContacts / (Road.Speed_m_per_s * figures.Time_s / 1000);
 }
 
 /// <summary>One step aside: what was changed, in words, and what came of it; null figures where it cannot stand there.</summary>
@@ -50,6 +48,9 @@ public sealed record RideDetail
     /// <summary>Least and greatest of the air in the spring; null without air.</summary>
     public (double Low, double High)? GaugePressure_Pa { get; init; }
     public (double Low, double High)? Temperature_K { get; init; }
+
+    /// <summary>Of the wall and of the air at drive.</summary>
+    public const double WallTemperature_K = 293.15;
 
     /// <summary>Wheel travel below which 1, 5, 50, 95 and 99 % of the time is spent, bump +.</summary>
     public required IReadOnlyList<(double Share, double Travel_m)> TravelShares { get; init; }

@@ -37,6 +37,21 @@ public sealed record RideStrut
     /// <summary>Friction of strut and seals, N at the strut.</summary>
     public double Friction_N { get; init; }
 
+    /// <summary>The same strut at another load case; null where that leaves no sprung mass on a corner.</summary>
+    public RideStrut? At(LoadCase load, Car car)
+    {
+        Axle axle = car.At(End)!;
+        (double left, double right) = load.At(End);
+        double sprung = load.Sprung_kg(End, axle);
+        if (Math.Min(left, right) <= axle.UnsprungMass_kg) return null;
+        return this with
+        {
+            Load = load.Name,
+            SprungMass_kg = sprung,
+            Case = Case is { } air ? air with { Load = load.Name, Sprung = (left - axle.UnsprungMass_kg, right - axle.UnsprungMass_kg) } : null,
+        };
+    }
+
     /// <summary>Spring height at drive: the kit's, else the recommended; null where there is none.</summary>
     public double? DriveHeight_m() =>
         Case is { } strut ? strut.Design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m : null;

@@ -34,19 +34,15 @@ public static class RideStruts
         Axle axle = kit.Car.At(end)!;
         if (axle.TyreRate_N_per_m is null)
             faults.Add(new(kit.File, $"car.axles.{(end == AxleEnd.Front ? "front" : "rear")}.tyreRate", "nothing", "a rate", "A ride needs the tyre's rate: give tyreRate in the car document."));
-        Damper? damper = design.Damper is LinearDamperPart linear ? Damper.Linear(linear.Coefficient_N_s_per_m)
-            : (design.Damper as TelescopicDamperPart)?.Fit(faults)?.Damper;
-        need.Need(design.Damper is LinearDamperPart or TelescopicDamperPart { DynoFile: not null }, "damper", "a damper with a dyno file, or a coefficient",
-            "Name the dyno file in the damper's document: \"dyno\": \"file.csv\".");
+        (Damper? damper, _) = need.DamperData();
         LoadCase? load = need.LoadCase(conditions.Load);
-        double mass = load is null ? double.NaN : (load.At(end).Left_kg + load.At(end).Right_kg) / 2 - axle.UnsprungMass_kg;
-        need.Need(!(mass <= 0), "load", "above 0 kg sprung", "The car's unsprung mass is more than its scales show; check both.");
+        double? mass = load is null ? null : need.SprungMass_kg(load);
         if (faults.Count > 0) throw new FaultsException(faults);
         return new RideStrut
         {
             End = end,
             Load = load!.Name,
-            SprungMass_kg = mass,
+            SprungMass_kg = mass!.Value,
             UnsprungMass_kg = axle.UnsprungMass_kg,
             TyreRate_N_per_m = axle.TyreRate_N_per_m!.Value,
             SpringRatio = axle.SpringRatio,

@@ -12,9 +12,10 @@ public static class RideStudy
     /// <exception cref="FaultsException">The kit lacks what a run needs.</exception>
     public static IEnumerable<RideResult> Answers(Kit kit, StudyConditions conditions, RoadQuestion road, RideSetting asked)
     {
-        IReadOnlyList<RideStrut> struts = RideStruts.Of(kit, conditions);
-        RideStrut[] others = [.. kit.Car.Loads.SelectMany(load => RideStruts.Of(kit, conditions with { Load = load.Name }))];
-        return struts.Select(strut => Answer(strut, [.. others.Where(o => o.End == strut.End && o.Load != strut.Load)], road, asked));
+        return RideStruts.Of(kit, conditions).Select(strut => Answer(strut, [.. Others(strut, kit.Car)], road, asked));
+
+        static IEnumerable<RideStrut> Others(RideStrut strut, Car car) =>
+            car.Loads.Where(load => load.Name != strut.Load).Select(load => strut.At(load, car)).OfType<RideStrut>();
     }
 
     /// <param name="strut">The strut at the load asked for.</param>
@@ -53,7 +54,7 @@ public static class RideStudy
         {
             double click = setting.Click!.Value + step;
             if (click >= strut.Damper.Clicks[0] && click <= strut.Damper.Clicks[^1])
-                yield return (step < 0 ? "one click harder" : "one click softer", Stand.Of(strut, asked with { Click = click }, out _));
+                yield return (step < 0 ? "one click harder" : "one click softer", Stand.Of(strut, setting with { Click = click, GaugePressure_Pa = asked.GaugePressure_Pa }, out _));
         }
 
         if (setting.GaugePressure_Pa is { } gauge)
@@ -63,6 +64,6 @@ public static class RideStudy
         }
 
         foreach (RideStrut other in otherLoads)
-            yield return (other.Load, Stand.Of(other, asked with { Click = setting.Click, GaugePressure_Pa = null }, out _));
+            yield return (other.Load, Stand.Of(other, setting with { GaugePressure_Pa = null }, out _));
     }
 }

@@ -30,6 +30,21 @@ public sealed class LaneTests
         Assert.Equal(curve.At(v).Value, value[0], 1e-9);
     });
 
+    [Fact] // the same sums, gathered lane by lane while driving and from the kept steps afterwards
+    public void Over_WeightedFigures_AreThoseOfTheKeptSteps()
+    {
+        Corner corner = Made(50e3, 1500, stop: true);
+        double[] road = Road(30_000);
+
+        RideFigures figures = RideRun.Over([corner], road)[0];
+        WeightedVibration kept = WeightedVibration.Of(RideRun.Trace(corner, road).Acceleration_m_per_s2, 1000, RideWeighting.Vertical(1000), RideRun.Settling_s);
+
+        Assert.Equal(kept.Rms_m_per_s2, figures.WeightedRms_m_per_s2, 1e-9);
+        Assert.Equal(kept.Dose_m_per_s175, figures.VibrationDose_m_per_s175, 1e-9);
+        Assert.Equal(kept.CrestFactor!.Value, figures.CrestFactor, 1e-9);
+        Assert.InRange(figures.GreatestRunningRms_m_per_s2, 0.98 * kept.MaximumTransient_m_per_s2!.Value, 1.02 * kept.MaximumTransient_m_per_s2!.Value);
+    }
+
     [Fact] // no damper, no heat, a road that never moves: what was given stays
     public void Trace_WithoutLosses_KeepsItsEnergy()
     {

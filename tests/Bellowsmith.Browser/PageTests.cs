@@ -30,6 +30,22 @@ public sealed class PageTests(Served served)
         }
     }
 
+    [Fact] // a figure that was drawn wide must not hold its question open wider than the window or the paper
+    public async Task Figure_InAWindowMadeNarrow_StaysInItsQuestion()
+    {
+        IPage page = await served.Board();
+
+        await page.SetViewportSizeAsync(1120, 900);
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+
+        await page.WaitForTimeoutAsync(600);
+
+        double beyond = await page.EvaluateAsync<double>(
+            "() => document.querySelector('[data-plot=rate] canvas').getBoundingClientRect().right - document.querySelector('.board > main').getBoundingClientRect().right");
+        Assert.True(beyond <= 0, $"The figure reaches {beyond} px past the page.");
+        await page.Context.CloseAsync();
+    }
+
     [Fact]
     public async Task Page_UsedForAWhile_AsksNothingOfAnyOtherMachineAndKeepsItsPolicy()
     {

@@ -19,17 +19,20 @@ public sealed class MeasuredRoad
 
     public double Length_m => _distance_m[^1] - _distance_m[0];
 
-    /// <summary>Heights at even distances, the first at the profile's first point.</summary>
+    /// <summary>Heights at even distances.</summary>
+    /// <param name="height_m">Takes the heights.</param>
+    /// <param name="spacing_m">Distance between them.</param>
+    /// <param name="start_m">Where the first stands, from the profile's first point.</param>
     /// <exception cref="ArgumentOutOfRangeException">The spacing is not positive.</exception>
-    public void Fill(Span<double> height_m, double spacing_m)
+    public void Fill(Span<double> height_m, double spacing_m, double start_m = 0)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(spacing_m);
         int piece = 0;
         for (int i = 0; i < height_m.Length; i++)
         {
-            double place = _distance_m[0] + i * spacing_m;
+            double place = _distance_m[0] + start_m + i * spacing_m;
             while (piece < _distance_m.Length - 2 && place > _distance_m[piece + 1]) piece++;
-            double share = Math.Min(1, (place - _distance_m[piece]) / (_distance_m[piece + 1] - _distance_m[piece]));
+            double share = Math.Clamp((place - _distance_m[piece]) / (_distance_m[piece + 1] - _distance_m[piece]), 0, 1);
             height_m[i] = _height_m[piece] + share * (_height_m[piece + 1] - _height_m[piece]);
         }
     }

@@ -37,13 +37,18 @@ public static class RideRun
     {
         CornerKernel<Lane1> kernel = new([corner], step_s);
         CornerState<Lane1> state = default;
-        Lane1[] road = new Lane1[road_m.Length];
-        for (int k = 0; k < road.Length; k++) road[k] = Lane1.All(road_m[k]);
+        Lane1[] road = Array.ConvertAll(road_m.ToArray(), Lane1.All);
+        double[] body = new double[road.Length];
         CornerSample<Lane1>[] samples = new CornerSample<Lane1>[road.Length];
-        kernel.Advance(ref state, road, samples);
+        for (int k = 0; k < road.Length; k++)
+        {
+            kernel.Advance(ref state, road.AsSpan(k, 1), samples.AsSpan(k, 1));
+            body[k] = state.Body.Value;
+        }
+
         double[] Of(Func<CornerSample<Lane1>, Lane1> part) => Array.ConvertAll(samples, sample => part(sample).Value);
         return new RideTrace(
-            step_s, Of(s => s.Acceleration), Of(s => s.Travel), Of(s => s.DamperVelocity), Of(s => s.TyreForce), Of(s => s.StopForce), Of(s => s.Entropy));
+            step_s, body, Of(s => s.Acceleration), Of(s => s.Travel), Of(s => s.DamperVelocity), Of(s => s.TyreForce), Of(s => s.StopForce), Of(s => s.Entropy));
     }
 
     internal static void Over<T>(ReadOnlySpan<Corner> corners, ReadOnlySpan<double> road_m, double step_s, Span<RideFigures> figures)

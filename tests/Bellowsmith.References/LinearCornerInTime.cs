@@ -14,18 +14,18 @@ public sealed class LinearCornerInTime
     private const double ClassA = 1.263309e-4;
 
     [Fact]
-    public void Acceleration_OnWhiteVelocity_IsTheClosedForm() => Near(0.354270, Driven(new(null, ClassA, 20, 605)).Rms_m_per_s2);
+    public void Acceleration_OnWhiteVelocity_IsTheClosedForm() => Near(0.354270, Driven(new(new RoadOfVelocity(ClassA), 20, 605)).Rms_m_per_s2);
 
     [Fact]
-    public void Travel_OnWhiteVelocity_IsTheClosedForm() => Near(2.982e-3, Driven(new(null, ClassA, 20, 605)).TravelRms_m);
+    public void Travel_OnWhiteVelocity_IsTheClosedForm() => Near(2.982e-3, Driven(new(new RoadOfVelocity(ClassA), 20, 605)).TravelRms_m);
 
     [Fact]
-    public void TyreLoad_OnWhiteVelocity_IsTheClosedForm() => Near(180.08, Driven(new(null, ClassA, 20, 605)).TyreLoadRms_N);
+    public void TyreLoad_OnWhiteVelocity_IsTheClosedForm() => Near(180.08, Driven(new(new RoadOfVelocity(ClassA), 20, 605)).TyreLoadRms_N);
 
     [Fact]
     public void Acceleration_OnAClassCRoad_IsFourTimesClassAs()
     {
-        RideFigures c = Driven(new(RoadClass.C, null, 20, 605));
+        RideFigures c = Driven(new(new RoadOfClass(RoadClass.C), 20, 605));
 
         Near(1.41708, c.Rms_m_per_s2);
         Near(11.930e-3, c.TravelRms_m);
@@ -34,7 +34,7 @@ public sealed class LinearCornerInTime
     [Fact]
     public void Figures_OneClassRougher_AreTwice()
     {
-        RideFigures a = Driven(new(RoadClass.A, null, 20, 65)), b = Driven(new(RoadClass.B, null, 20, 65));
+        RideFigures a = Driven(new(new RoadOfClass(RoadClass.A), 20, 65)), b = Driven(new(new RoadOfClass(RoadClass.B), 20, 65));
 
         Assert.Equal(2, b.Rms_m_per_s2 / a.Rms_m_per_s2, 1e-6);
         Assert.Equal(2, b.TravelRms_m / a.TravelRms_m, 1e-6);

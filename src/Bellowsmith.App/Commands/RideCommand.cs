@@ -40,7 +40,7 @@ internal static class RideCommand
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
-            RoadQuestion question = new(parsed.GetValue(road), parsed.GetValue(density), parsed.GetValue(speed)!.Value.Si, parsed.GetValue(seconds), parsed.GetValue(seed));
+            RoadQuestion question = new(parsed.GetValue(road) is { } rough ? new RoadOfClass(rough) : new RoadOfVelocity(parsed.GetValue(density)!.Value), parsed.GetValue(speed)!.Value.Si, parsed.GetValue(seconds), parsed.GetValue(seed));
             RideSetting setting = new(parsed.GetValue(height)?.Si, parsed.GetValue(gauge)?.Si, parsed.GetValue(click), parsed.GetValue(stop)?.Si);
             RideResult[] results = [.. RideStudy.Answers(read, options.Conditions(parsed), question, setting)];
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(RideAnswer.Of(results)));

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Units;
@@ -9,9 +10,10 @@ namespace Bellowsmith.Kits.Answers;
 public sealed class RideWords(RideResult result, DisplayUnits units)
 {
     /// <summary>"On a C road at 80 km/h: 0.52 m/s² weighted, a little to fairly uncomfortable; the stop is touched 3 times a kilometre."</summary>
-    public string Answer() => result.Figures is { } f
-        ? $"{Road()}: {Number(f.WeightedRms_m_per_s2, 2)} m/s² weighted, {Comfort(f.WeightedRms_m_per_s2)}; {Stops(f)}"
-        : $"Not driven: {result.Reason}.";
+    public string Answer() => result.Figures is not { } f ? $"Not driven: {result.Reason}."
+        : result.Road.Surface is RoadWithBump && result.Detail is { } d
+            ? $"{Road()}: {BumpWords.Pushed(d.GreatestUp_m_per_s2, d.GreatestDown_m_per_s2)}; {Stops(f)}"
+            : $"{Road()}: {Number(f.WeightedRms_m_per_s2, 2)} m/s² weighted, {Comfort(f.WeightedRms_m_per_s2)}; {Stops(f)}";
 
     /// <summary>At which setting.</summary>
     public string Setting()
@@ -24,8 +26,15 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
 
     public string Road()
     {
-        string rough = result.Road.Class is { } road ? $"a {road} road" : $"white road velocity of {Number(result.Road.VelocityDensity ?? 0, 6, trim: true)} (m/s)²/Hz";
-        return $"On {rough} at {Speed(result.Road.Speed_m_per_s)}";
+        string on = result.Road.Surface switch
+        {
+            RoadOfClass road => $"On a {road.Class} road",
+            RoadOfVelocity road => $"On white road velocity of {Number(road.Density, 6, trim: true)} (m/s)²/Hz",
+            RoadWithBump road => $"Over {BumpWords.Of(road.Bump, units)}",
+            RoadAsMeasured road => $"On the road of {road.File}",
+            _ => throw new UnreachableException(),
+        };
+        return $"{on} at {Speed(result.Road.Speed_m_per_s)}";
     }
 
     /// <summary>Words people give such a ride; bands overlap, and both are said.</summary>
@@ -42,13 +51,14 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         }
     }
 
-    public string Speed(double speed_m_per_s) => units.UnitOf(Dimension.Length).Name is "in" or "ft"
-        ? $"{Number(speed_m_per_s / 0.44704, 0)} mph" : $"{Number(speed_m_per_s * 3.6, 0)} km/h";
+    public string Speed(double speed_m_per_s) => BumpWords.Speed(speed_m_per_s, units);
 
     private string Stops(RideFigures f)
     {
         if (result.Strut.Case is null) return "no stops are known.";
         if (f.StopContacts == 0) return "the stop is never touched.";
+        if (result.Road.Surface is RoadWithBump)
+            return $"the stop is touched {(f.StopContacts == 1 ? "once" : $"{f.StopContacts} times")}, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
         return $"the stop is touched {Number(result.StopContactsPerKm(f), 1)} times a kilometre, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
     }
 

@@ -19,6 +19,8 @@ internal static class RideDetails
             Trace = trace,
             PrimaryRms_m_per_s2 = Band(RideWeighting.Primary(rate)),
             SecondaryRms_m_per_s2 = Band(RideWeighting.Secondary(rate)),
+            GreatestUp_m_per_s2 = Math.Max(0, trace.Acceleration_m_per_s2[trace.Settled..].DefaultIfEmpty().Max()),
+            GreatestDown_m_per_s2 = Math.Max(0, -trace.Acceleration_m_per_s2[trace.Settled..].DefaultIfEmpty().Min()),
             OutsideMeasuredSpeed = Share(speed, v => !stand.Strut.Damper.Covers(v)),
             OutsideMeasuredHeight = stand.Air is null ? 0 : Share(travel, w => w < corner.Range.Least_m || w > corner.Range.Greatest_m),
             GaugePressure_Pa = Swing(stand, trace, (air, w, k) => air.SealedGaugePressure_Pa(w, k)),

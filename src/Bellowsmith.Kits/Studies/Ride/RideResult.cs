@@ -39,6 +39,10 @@ public sealed record RideDetail
     public required double PrimaryRms_m_per_s2 { get; init; }
     public required double SecondaryRms_m_per_s2 { get; init; }
 
+    /// <summary>Greatest acceleration of the body upward, and downward as +.</summary>
+    public required double GreatestUp_m_per_s2 { get; init; }
+    public required double GreatestDown_m_per_s2 { get; init; }
+
     /// <summary>Share of the time the damper moves faster than it was measured.</summary>
     public required double OutsideMeasuredSpeed { get; init; }
 

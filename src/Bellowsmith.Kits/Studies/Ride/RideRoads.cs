@@ -14,8 +14,15 @@ public static class RideRoads
     internal static double[] Heights(RoadQuestion road)
     {
         double[] heights = new double[(int)Math.Round(road.Time_s / RideRun.Step_s)];
-        if (road.Class is { } rough) RoadProfile.Fill(heights, road.Speed_m_per_s * RideRun.Step_s, rough, road.Seed);
-        else RoadProfile.FillWhiteVelocity(heights, RideRun.Step_s, road.VelocityDensity!.Value, road.Seed);
+        double spacing_m = road.Speed_m_per_s * RideRun.Step_s, settling_m = road.Speed_m_per_s * RideRun.Settling_s;
+        switch (road.Surface)
+        {
+            case RoadOfClass random: RoadProfile.Fill(heights, spacing_m, random.Class, road.Seed); break;
+            case RoadOfVelocity random: RoadProfile.FillWhiteVelocity(heights, RideRun.Step_s, random.Density, road.Seed); break;
+            case RoadWithBump one: one.Bump.Obstacle().AddTo(heights, spacing_m, settling_m); break;
+            case RoadAsMeasured measured: measured.Profile.Fill(heights, spacing_m, -settling_m); break;
+        }
+
         double first = heights[0];
         for (int k = 0; k < heights.Length; k++) heights[k] -= first;
         return heights;

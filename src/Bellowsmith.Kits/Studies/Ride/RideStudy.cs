@@ -44,6 +44,10 @@ public static class RideStudy
         };
     }
 
+    /// <summary>Five seconds over one bump; null where the strut cannot stand at the setting.</summary>
+    public static BumpRide? Over(RideStrut strut, Bump bump, double speed_m_per_s, RideSetting asked) =>
+        Stand.Of(strut, asked with { Click = asked.Click ?? strut.Click }, out _) is { } here ? BumpRide.Of(here, bump, speed_m_per_s) : null;
+
     /// <summary>The figures alone, as a cell of a map wants them; null where the strut cannot stand there.</summary>
     public static RideFigures? Figures(RideStrut strut, RoadQuestion road, RideSetting asked) =>
         Stand.Of(strut, asked with { Click = asked.Click ?? strut.Click }, out _) is { } here ? RideRun.Over([here.Corner], RideRoads.Heights(road))[0] : null;

@@ -1,11 +1,12 @@
-using Bellowsmith.Physics;
-
 namespace Bellowsmith.Kits.Studies.Ride;
 
-/// <summary>Which road, how fast and how long. Exactly one of class and velocity density says how rough it is.</summary>
-/// <param name="Class">ISO 8608 class.</param>
-/// <param name="VelocityDensity">One-sided density of the road's vertical velocity in time, (m/s)²/Hz.</param>
+/// <summary>What is driven over, how fast and how long.</summary>
+/// <param name="Surface">The road.</param>
 /// <param name="Speed_m_per_s">Driving speed.</param>
 /// <param name="Time_s">Time driven, the first 5 s of it not counted.</param>
-/// <param name="Seed">Which of the many roads of this roughness; the same number is the same road.</param>
-public sealed record RoadQuestion(RoadClass? Class, double? VelocityDensity, double Speed_m_per_s, double Time_s = 60, ulong Seed = 1);
+/// <param name="Seed">Which of the many random roads of a roughness; the same number is the same road.</param>
+public sealed record RoadQuestion(RoadSurface Surface, double Speed_m_per_s, double Time_s = 60, ulong Seed = 1)
+{
+    /// <summary>Whether it is the same road all along, so that counts may be set against the way driven.</summary>
+    public bool IsRandom => Surface is RoadOfClass or RoadOfVelocity;
+}

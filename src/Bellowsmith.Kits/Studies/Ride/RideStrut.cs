@@ -59,6 +59,10 @@ public sealed record RideStrut
     public double? DriveHeight_m() =>
         Case is { } strut ? strut.Design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m : null;
 
+    /// <summary>Why nothing can be said at a click; null where it was measured or lies between those that were.</summary>
+    internal string? Unmeasured(double click) => click >= Damper.Clicks[0] && click <= Damper.Clicks[^1] ? null
+        : FormattableString.Invariant($"click {click} was not measured; the damper's data go from click {Damper.Clicks[0]} to {Damper.Clicks[^1]}");
+
     /// <summary>The damper's force with friction at a click; clicks are held to those measured.</summary>
     internal MonotoneCurve DamperForce(double click)
     {

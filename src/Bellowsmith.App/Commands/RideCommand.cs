@@ -32,9 +32,10 @@ internal static class RideCommand
         Option<Quantity?> height = QuantityOption.Create("--height", "Spring height at drive, set by the thread", "80 mm", Dimension.Length);
         Option<Quantity?> gauge = QuantityOption.Create("--gauge-pressure", "Gauge pressure at load, with the thread left alone", "60 psi", Dimension.GaugePressure);
         Option<Quantity?> stop = QuantityOption.Create("--stop", "Free length of the bump stop", "35 mm", Dimension.Length, Within(1e-3, 1, "between 1 and 1000 mm"));
+        Option<Quantity?> response = QuantityOption.Create("--response", "Also driven over waves of this amplitude from 0.5 to 25 Hz, of half and of twice it", "5 mm", Dimension.Length, Within(1e-4, 0.2, "between 0.1 and 200 mm"));
         speed.Required = true;
         command.Add(kit);
-        foreach (Option option in new Option[] { road, density, speed, seconds, seed, click, height, gauge, stop }) command.Add(option);
+        foreach (Option option in new Option[] { road, density, speed, seconds, seed, click, height, gauge, stop, response }) command.Add(option);
         StudyOptions options = new(command, withLoadCase: true);
         command.Validators.Add(result => Check(result, road, density, seconds));
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
@@ -43,6 +44,8 @@ internal static class RideCommand
             RoadQuestion question = new(parsed.GetValue(road) is { } rough ? new RoadOfClass(rough) : new RoadOfVelocity(parsed.GetValue(density)!.Value), parsed.GetValue(speed)!.Value.Si, parsed.GetValue(seconds), parsed.GetValue(seed));
             RideSetting setting = new(parsed.GetValue(height)?.Si, parsed.GetValue(gauge)?.Si, parsed.GetValue(click), parsed.GetValue(stop)?.Si);
             RideResult[] results = [.. RideStudy.Answers(read, options.Conditions(parsed), question, setting)];
+            if (parsed.GetValue(response) is { } amplitude)
+                results = [.. results.Select(r => r with { Response = ResponseStudy.Answer(r.Strut, setting, amplitude.Si) })];
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(RideAnswer.Of(results)));
             else RideView.Show(Screen.Output(), read, results, options.Units(parsed, read.WrittenUnits));
             return results.All(r => r.Figures is not null) ? Study.Answered : Study.NoSolution;

@@ -27,7 +27,7 @@ public sealed record RideResult
     public RideResponse? Response { get; init; }
 
     /// <summary>How often a run over this road met the stop, each kilometre counted.</summary>
-    public double StopContactsPerKm(RideFigures figures) => figures.StopContacts / (Road.Speed_m_per_s * figures.Time_s / 1000);
+    public double StopContactsPerKm(RideFigures figures) => figures.StopContactsPerKm(Road.Speed_m_per_s);
 }
 
 /// <summary>One step aside: what was changed, in words, and what came of it; null figures where it cannot stand there.</summary>

@@ -31,6 +31,9 @@ public sealed record RideStrut
     /// <summary>Null for a spring given by its rate alone.</summary>
     public StrutCase? Case { get; init; }
 
+    /// <summary>Whether bump stop and top-out exist: a damper given by its coefficient alone has no ends.</summary>
+    public bool HasEnds { get; init; }
+
     /// <summary>The rate of a spring given by its rate alone.</summary>
     public double? LinearRate_N_per_m { get; init; }
 
@@ -55,6 +58,10 @@ public sealed record RideStrut
     /// <summary>Spring height at drive: the kit's, else the recommended; null where there is none.</summary>
     public double? DriveHeight_m() =>
         Case is { } strut ? strut.Design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m : null;
+
+    /// <summary>Why nothing can be said at a click; null where it was measured or lies between those that were.</summary>
+    internal string? Unmeasured(double click) => click >= Damper.Clicks[0] && click <= Damper.Clicks[^1] ? null
+        : FormattableString.Invariant($"click {click} was not measured; the damper's data go from click {Damper.Clicks[0]} to {Damper.Clicks[^1]}");
 
     /// <summary>The damper's force with friction at a click; clicks are held to those measured.</summary>
     internal MonotoneCurve DamperForce(double click)

@@ -60,6 +60,8 @@ public static class Notes
                 yield return new("data", Text($"For {100 * d.OutsideMeasuredHeight:0.##} % of the time the wheel is past the travel the spring's data and the strut's ends leave; there the spring's force stays what it is at the end."));
         }
 
+        if (result.Response is { } response)
+            foreach (Note note in new ResponseWords(response, DisplayUnits.Metric).Notes()) yield return note;
         if (result.Strut.Case is not null)
             yield return new("air", "Valve shut; the air gives heat to the wall so fast that its exponent at body frequency is the one in service.");
         if (result.Strut.HasEnds)

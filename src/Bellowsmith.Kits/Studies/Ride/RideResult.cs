@@ -23,6 +23,9 @@ public sealed record RideResult
     /// <summary>What the run shows step by step; null where there are no figures.</summary>
     public RideDetail? Detail { get; init; }
 
+    /// <summary>How it answers waves; null where that was not asked.</summary>
+    public RideResponse? Response { get; init; }
+
     /// <summary>How often a run over this road met the stop, each kilometre counted.</summary>
     public double StopContactsPerKm(RideFigures figures) => figures.StopContactsPerKm(Road.Speed_m_per_s);
 }

@@ -47,7 +47,8 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         {
             yield return (n.Change, n.Figures is not { } f ? "cannot stand there"
                 : $"{Number(f.WeightedRms_m_per_s2, 3)} m/s² weighted, travel {units.Text(Dimension.Length, f.TravelRms_m)} r.m.s., "
-                    + $"tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Number(result.StopContactsPerKm(f), 1)} stop contacts a kilometre");
+                    + $"tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, "
+                    + (result.Road.IsRandom ? $"{Number(result.StopContactsPerKm(f), 1)} stop contacts a kilometre" : $"stop {Times(f.StopContacts)}"));
         }
     }
 
@@ -55,12 +56,14 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
 
     private string Stops(RideFigures f)
     {
-        if (result.Strut.Case is null) return "no stops are known.";
+        if (!result.Strut.HasEnds) return "no stops are known.";
         if (f.StopContacts == 0) return "the stop is never touched.";
-        if (result.Road.Surface is RoadWithBump)
-            return $"the stop is touched {(f.StopContacts == 1 ? "once" : $"{f.StopContacts} times")}, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
+        if (!result.Road.IsRandom)
+            return $"the stop is {Times(f.StopContacts)}, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
         return $"the stop is touched {Number(result.StopContactsPerKm(f), 1)} times a kilometre, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
     }
+
+    private static string Times(int contacts) => contacts switch { 0 => "not touched", 1 => "touched once", _ => $"touched {contacts} times" };
 
     private static string Number(double value, int decimals, bool trim = false) =>
         value.ToString((trim ? "0." : "F") + (trim ? new string('#', decimals) : decimals.ToString(CultureInfo.InvariantCulture)), CultureInfo.InvariantCulture);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies.Ride;
 
@@ -23,14 +24,24 @@ internal static class RideCommand
         command.Add(kit);
         RoadOptions road = new(command);
         SettingOptions setting = new(command);
+        FigureChoice<RideCharts> figure = new(
+            command, ("speeds", f => f.Speeds()), ("spectrum", f => f.Spectrum()), ("travel", f => f.Travel()), ("neighbours", f => f.Neighbours()));
+        StrutOption strut = new(command, "Whose figure --output writes");
         StudyOptions options = new(command, withLoadCase: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             RoadQuestion question = road.Question(parsed);
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
             RideResult[] results = [.. RideStudy.Answers(read, options.Conditions(parsed), question, setting.Setting(parsed))];
+            DisplayUnits units = options.Units(parsed, read.WrittenUnits);
+            string? drawn = figure.Write(parsed, () => new RideCharts(strut.Of(parsed, read, results, r => r.Strut.End), units));
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(RideAnswer.Of(results)));
-            else RideView.Show(Screen.Output(), read, results, options.Units(parsed, read.WrittenUnits));
+            else
+            {
+                RideView.Show(Screen.Output(), read, results, units);
+                if (drawn is not null) Screen.Output().Say(drawn);
+            }
+
             return results.All(r => r.Figures is not null) ? Study.Answered : Study.NoSolution;
         }));
         return command;

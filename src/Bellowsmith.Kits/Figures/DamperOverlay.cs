@@ -30,7 +30,6 @@ internal sealed class DamperOverlay(DamperFit fit, DisplayUnits units)
             Summary = set is { } one ? $"{said} {Said(one)}".TrimEnd() : said,
             X = Between("damper velocity, rebound +", [.. curves.SelectMany(c => c.X)]),
             Y = Axes.Around("damper force, rebound +", Dimension.Force, units, [.. measured.Select(m => m.Force_N), .. Ends()]),
-            Centres = [],
             Curves = curves,
             Measured = [new ChartPoints("measured, mean of runs", Shown(Dimension.Speed, measured.Select(m => m.Velocity_m_per_s)), Shown(Dimension.Force, measured.Select(m => m.Force_N)))],
         };

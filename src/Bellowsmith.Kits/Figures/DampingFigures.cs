@@ -70,8 +70,8 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units)
             Title = Title("Click that keeps the ratio over gauge pressure"),
             Summary = $"{_said} {Kept(heights)}".TrimEnd(),
             X = Axes.Around("gauge pressure", Dimension.GaugePressure, units, [.. heights.Concat(loads).Select(s => s.State.GaugePressure_Pa!.Value)]),
-            Y = Axes.Clicks([.. heights.Concat(loads).Select(Click).Where(double.IsFinite)]),
-            Curves = [ChartCurve.Solid("other heights, load held", x, y)],
+            Y = Axes.WholeClicks([.. heights.Concat(loads).Select(Click).Where(double.IsFinite)]),
+            Curves = [ChartCurve.Solid("other heights, load held", x, y) with { Kind = CurveKind.Beside }],
             Measured = [new ChartPoints("", x, y)],
             Marks = [.. others, .. Setting is { Click: { } click } && result.Case.Drive?.GaugePressure_Pa is { } drive
                 ? [new ChartMark(MarkKind.Setting, units.Value(Dimension.GaugePressure, drive), click, $"this setting · click {PlainNumbers.Chosen(click)} · {units.Text(Dimension.GaugePressure, drive)} gauge")]

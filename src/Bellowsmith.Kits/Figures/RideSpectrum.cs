@@ -28,7 +28,7 @@ internal static class RideSpectrum
         {
             Id = "rideSpectrum",
             Title = title,
-            Summary = FormattableString.Invariant($"{said} Of the plain acceleration {detail.PrimaryRms_m_per_s2:F2} m/s² r.m.s. lie between 0.5 and 5 Hz, the body's own motion, and {detail.SecondaryRms_m_per_s2:F2} between 5 and 25 Hz."),
+            Summary = FormattableString.Invariant($"{said} Between 0.5 and 5 Hz, the body's own motion, the plain acceleration is {detail.PrimaryRms_m_per_s2:F2} m/s² r.m.s., between 5 and 25 Hz {detail.SecondaryRms_m_per_s2:F2}."),
             X = Axes.Logarithms("frequency", "Hz", [Math.Log(Least_Hz), Math.Log(Greatest_Hz)]),
             Y = Axes.Logarithms("density of body acceleration", "(m/s²)²/Hz", [.. y.Concat(felt).Where(v => v > top - Math.Log(Span))]),
             Uprights = [.. ((double[])[0.5, 5, 25]).Select(hz => new ChartUpright(UprightKind.Phase, Math.Log(hz), $"{PlainNumbers.Chosen(hz)} Hz"))],

@@ -62,14 +62,14 @@ internal static class MapCommand
         foreach (Option option in new Option[] { x, y, show, grid, output }) command.Add(option);
         RoadOptions road = new(command, usualSeconds: 30);
         SettingOptions setting = new(command);
-        StrutOption strut = new(command);
+        StrutOption strut = new(command, "Which strut is driven");
         StudyOptions options = new(command, withLoadCase: true);
         command.Validators.Add(result => Check(result, x, y));
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             RoadQuestion question = road.Question(parsed);
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
-            RideStrut driven = strut.Strut(parsed, read, options.Conditions(parsed));
+            RideStrut driven = RideStruts.Of(strut.Only(parsed, read), options.Conditions(parsed))[0];
             (int columns, int rows) = parsed.GetValue(grid);
             List<Fault> faults = [];
             MapAxis? along = Axis(x, columns), up = Axis(y, rows);

@@ -16,7 +16,10 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
     private readonly RideWords _words = new(result, units);
 
     /// <summary>All that have something to show, in the order one reads them.</summary>
-    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours()]).OfType<Chart>()];
+    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours(), Response()]).OfType<Chart>()];
+
+    /// <summary>The answer to waves; null where it was not asked for.</summary>
+    public Chart? Response() => result.Response is { } response ? new ResponseFigures(response, units).Transmissibility() : null;
 
     /// <summary>Share of the time at each damper speed, extension +; dashed where it moves faster than it was measured.</summary>
     public Chart? Speeds()

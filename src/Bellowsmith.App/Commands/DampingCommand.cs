@@ -26,7 +26,7 @@ internal static class DampingCommand
         ratio.Required = true;
         command.Add(kit);
         command.Add(ratio);
-        StudyOptions options = new(command, withLoadCase: true);
+        StudyOptions options = new(command, withLoadCase: true, withDamperTemperature: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));

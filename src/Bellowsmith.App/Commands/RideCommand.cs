@@ -26,7 +26,7 @@ internal static class RideCommand
         SettingOptions setting = new(command);
         Option<Quantity?> response = QuantityOption.Create("--response", "Also driven over waves of this amplitude from 0.5 to 25 Hz, of half and of twice it", "5 mm", Dimension.Length, QuantityOption.Within(1e-4, 0.2, "between 0.1 and 200 mm"));
         command.Add(response);
-        StudyOptions options = new(command, withLoadCase: true);
+        StudyOptions options = new(command, withLoadCase: true, withDamperTemperature: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             RoadQuestion question = road.Question(parsed);

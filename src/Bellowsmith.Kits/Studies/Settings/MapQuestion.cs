@@ -22,6 +22,18 @@ public sealed record MapQuestion(
         return With(place, Y.Variable, Y.Values[row]);
     }
 
+    /// <summary>Where the present setting stands along a variable; null where the strut has no such thing or cannot stand.</summary>
+    public double? Here(MapVariable variable) => variable switch
+    {
+        MapVariable.Click => Setting.Click ?? Strut.Click,
+        MapVariable.Height => Setting.Height_m ?? Strut.DriveHeight_m(),
+        MapVariable.GaugePressure => Stand.Of(Strut, Setting with { Click = Setting.Click ?? Strut.Click }, out _)?.Setting.GaugePressure_Pa,
+        MapVariable.Stop => Setting.StopFreeLength_m ?? Strut.Case?.Damper?.BumpStop?.FreeLength_m,
+        MapVariable.Speed => Road.Speed_m_per_s,
+        MapVariable.Road => Road.Surface is RoadOfClass road ? (double)road.Class : null,
+        _ => Loads.ToList().FindIndex(load => load?.Load == Strut.Load) is var at and >= 0 ? at : null,
+    };
+
     private MapPlace With(MapPlace place, MapVariable variable, double value) => variable switch
     {
         MapVariable.Click => place with { Setting = place.Setting with { Click = value } },

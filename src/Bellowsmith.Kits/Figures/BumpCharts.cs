@@ -19,7 +19,7 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         double[] road = Shown(k => ride.Road_m[k]), wheel = Shown(k => ride.Trace.Body_m[k] + ride.Trace.Travel_m[k]), body = Shown(k => ride.Trace.Body_m[k]);
         return Drawn("bumpMotion", "Road, wheel and body over a bump") with
         {
-            Y = ChartAxis.Around("height from rest, up +", units.Symbol(Dimension.Length), [.. road, .. wheel, .. body]) with { Decimals = units.Decimals(Dimension.Length) },
+            Y = Upward("height from rest, up +", units.Symbol(Dimension.Length), [.. road, .. wheel, .. body]) with { Decimals = units.Decimals(Dimension.Length) },
             Curves = [Curve("road", road) with { Kind = CurveKind.Beside }, Curve("wheel", wheel) with { Kind = CurveKind.Beside }, Curve("body", body)],
         };
     }
@@ -30,7 +30,7 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         double[] all = ride.Trace.Acceleration_m_per_s2, shown = Thinned(k => all[k], all.Length);
         return Drawn("bumpAcceleration", "Acceleration of the body over a bump") with
         {
-            Y = ChartAxis.Around("body acceleration, up +", "m/s²", [.. all.Select(a => a + Room * all.Max()), .. all.Select(a => a + Room * all.Min())]),
+            Y = Upward("body acceleration, up +", "m/s²", all),
             Centres = [ChartCurve.Level("", 0, _time[^1], 0)],
             Curves = [ChartCurve.Solid("", _time, shown)],
             Marks = [Mark(all.Max()), Mark(all.Min())],
@@ -47,6 +47,13 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         X = ChartAxis.Around("time", "s", [0, End_s()]),
         Y = ChartAxis.Around("", "", []),
     };
+
+    // With room for the words at either end.
+    private static ChartAxis Upward(string title, string unit, double[] values)
+    {
+        (double low, double high) = (values.Min(), values.Max());
+        return ChartAxis.Around(title, unit, [low - Room * (high - low), high + Room * (high - low)]);
+    }
 
     // The axis ends where the body has come to rest.
     private double End_s()

@@ -30,7 +30,7 @@ public sealed class DamperFigures(DynoResult result, DisplayUnits units)
         {
             Id = "damperLoops",
             Title = $"{result.Part.Name}: force over position, {which}",
-            Summary = $"{_said} Forces as recorded{(result.Fit.GasForce_N is { } gas ? $", {units.Text(Dimension.Force, gas)} of gas among them" : "")}; the width of a loop at either end of the stroke is friction, what leans is a spring.",
+            Summary = $"{_said} Forces as recorded{(result.Fit.GasForce_N is { } gas ? $", {units.Text(Dimension.Force, gas)} of gas among them" : "")}: a step of force at either end of the stroke is friction, a loop that leans has a spring in it.",
             X = ChartAxis.Around("position from mid-stroke, extension +", units.Symbol(Dimension.Length), curves.SelectMany(c => c.X)) with { Decimals = units.Decimals(Dimension.Length) },
             Y = ChartAxis.Around("force as recorded, rebound +", units.Symbol(Dimension.Force), curves.SelectMany(c => c.Y)) with { Decimals = units.Decimals(Dimension.Force) },
             Curves = curves,

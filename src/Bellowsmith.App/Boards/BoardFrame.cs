@@ -41,6 +41,10 @@ public sealed class BoardFrame
         ["height"] = Hands.Height(View),
         ["wanted"] = Hands.Wanted(View),
         ["thread"] = Hands.Thread(View),
+        ["click"] = Hands.Click(View),
+        [Asking.Ratio] = Asking.SliderOf(View, Asking.Ratio),
+        [Asking.Speed] = Asking.SliderOf(View, Asking.Speed),
+        [Asking.BumpSpeed] = Asking.SliderOf(View, Asking.BumpSpeed),
     }.Where(s => s.Value is not null).ToDictionary(s => s.Key, s => s.Value!);
 
     /// <summary>The frame; the map's grid goes along only where the page does not have it yet.</summary>
@@ -58,7 +62,14 @@ public sealed class BoardFrame
         if (View.Map != known) frame.Json["map"] = ChartFrame.Of(frame, View.Map);
         frame.Json["mapAt"] = MapAt();
         frame.Json["missed"] = new JsonArray([.. (View.Travel?.Findings ?? []).Where(f => f.Holds == false).Select(f => (JsonNode)f.Rule.ToString())]);
-        frame.Json["choices"] = new JsonObject { ["end"] = _board.End.ToString(), ["load"] = View.Setting.Load, ["units"] = _board.UnitsName };
+        frame.Json["choices"] = new JsonObject
+        {
+            ["end"] = _board.End.ToString(),
+            ["load"] = View.Setting.Load,
+            ["units"] = _board.UnitsName,
+            ["road"] = View.Asked.Road.ToString(),
+            ["bump"] = View.Asked.Bump.ToString(),
+        };
         frame.Json["canUndo"] = _board.CanUndo;
         frame.Json["canRedo"] = _board.CanRedo;
         frame.Json["changed"] = _board.IsChanged;

@@ -61,6 +61,8 @@ public sealed class BoardFrame
         frame.Json["charts"] = new JsonObject(charts.Select(c => KeyValuePair.Create(c.Id, (JsonNode?)ChartFrame.Of(frame, c))));
         if (View.Map != known) frame.Json["map"] = ChartFrame.Of(frame, View.Map);
         frame.Json["mapAt"] = MapAt();
+        if (View.Bump is { } bump && _board.Open == Questions.Ride)
+            frame.Json["corner"] = CornerFrame.Of(frame, bump, View.Here.Height_m, View.Case.Damper?.BumpStop?.FreeLength_m);
         frame.Json["missed"] = new JsonArray([.. (View.Travel?.Findings ?? []).Where(f => f.Holds == false).Select(f => (JsonNode)f.Rule.ToString())]);
         frame.Json["choices"] = new JsonObject
         {

@@ -5,6 +5,7 @@
 import { read } from "./frame.js";
 import { Plot } from "./plot.js";
 import { RateMap } from "./map.js";
+import { Corner } from "./corner.js";
 
 export function start(root, program, first) {
   const board = new Board(root, program);
@@ -307,6 +308,11 @@ class Board {
       if (!this.plots.has(id)) this.plots.set(id, id === "map" ? new RateMap(place) : new Plot(place, id));
       if (id === "map") this.plots.get(id).paint(this.grid, this.frame.mapAt);
       else if (this.frame.charts[id]) this.plots.get(id).paint(this.frame.charts[id]);
+    }
+    const corner = this.root.querySelector("[data-corner]");
+    if (corner && corner.clientWidth > 0 && this.frame.corner) {
+      if (this.corner?.place !== corner) this.corner = new Corner(corner, this.stop.signal);
+      this.corner.show(this.frame.corner);
     }
   }
 }

@@ -13,6 +13,7 @@ export function read(bytes) {
     for (const band of chart.bands) for (const key of ["x", "low", "high"]) band[key] = array(band[key]);
     for (const points of chart.measured) for (const key of ["x", "y"]) points[key] = array(points[key]);
   }
+  if (frame.corner) for (const key of ["road", "body", "wheel", "stopForce", "tyreForce"]) frame.corner[key] = array(frame.corner[key]);
   if (frame.map) frame.map.rate = array(frame.map.rate);
   return frame;
 }

@@ -3,7 +3,7 @@ using Bellowsmith.Physics.Ride;
 namespace Bellowsmith.Physics;
 
 /// <summary>
-/// Drives corners over one road. Up to eight go side by side; each is what it would be alone, to the last bit. The first
+/// Drives corners over roads. Several go side by side; each is what it would be alone, to the last bit. The first
 /// <see cref="Settling_s"/> are not counted.
 /// </summary>
 public static class RideRun
@@ -13,23 +13,54 @@ public static class RideRun
     /// <summary>Steps of 1 ms: see docs/theory/ride.md for what they cost in accuracy.</summary>
     public const double Step_s = 1e-3;
 
-    private const int BlockLength = 128;
-
-    /// <summary>One set of figures a corner.</summary>
+    /// <summary>One set of figures a corner, all over one road, on this thread.</summary>
     /// <param name="corners">The corners, any number.</param>
     /// <param name="road_m">Height under the tyre, one a step, from the start.</param>
     /// <param name="step_s">Time between them.</param>
     public static RideFigures[] Over(ReadOnlySpan<Corner> corners, ReadOnlySpan<double> road_m, double step_s = Step_s)
     {
         RideFigures[] figures = new RideFigures[corners.Length];
-        for (int first = 0; first < corners.Length; first += Lane8.Count)
+        RideGroups groups = new(step_s);
+        for (int first = 0; first < corners.Length; first += RideGroups.Most)
         {
-            ReadOnlySpan<Corner> side = corners[first..Math.Min(first + Lane8.Count, corners.Length)];
-            if (side.Length == 1) Over<Lane1>(side, road_m, step_s, figures.AsSpan(first, 1));
-            else Over<Lane8>(side, road_m, step_s, figures.AsSpan(first, side.Length));
+            int count = Math.Min(RideGroups.Most, corners.Length - first);
+            groups.Drive(corners.Slice(first, count), new LaneRoads(road_m), figures.AsSpan(first, count), default);
         }
 
         return figures;
+    }
+
+    /// <summary>The same for thousands of corners on several threads; the figures do not depend on how many.</summary>
+    /// <param name="corners">The corners, any number.</param>
+    /// <param name="road_m">Height under the tyre, one a step, from the start.</param>
+    /// <param name="figures">Where they go, one a corner; those reached before a cancellation stand.</param>
+    /// <param name="threads">At most so many at once.</param>
+    /// <param name="cancel">Stops within a few steps.</param>
+    /// <param name="step_s">Time between heights.</param>
+    /// <exception cref="ArgumentException">Fewer figures than corners.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static void Over(
+        ReadOnlyMemory<Corner> corners, ReadOnlyMemory<double> road_m, Memory<RideFigures> figures, int threads, CancellationToken cancel,
+        double step_s = Step_s) =>
+        Share(corners, figures, threads, step_s, (groups, part) => groups.Drive(corners.Span[part], new(road_m.Span), figures.Span[part], cancel), cancel);
+
+    /// <summary>Each corner over a road of its own: one hump at eight speeds, say.</summary>
+    /// <param name="corners">The corners, any number.</param>
+    /// <param name="roads_m">One road a corner, all of one length.</param>
+    /// <param name="figures">As above.</param>
+    /// <param name="threads">As above.</param>
+    /// <param name="cancel">As above.</param>
+    /// <param name="step_s">As above.</param>
+    /// <exception cref="ArgumentException">Fewer figures than corners, not one road a corner, or roads of different lengths.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static void Over(
+        ReadOnlyMemory<Corner> corners, ReadOnlyMemory<double[]> roads_m, Memory<RideFigures> figures, int threads, CancellationToken cancel,
+        double step_s = Step_s)
+    {
+        if (roads_m.Length != corners.Length) throw new ArgumentException("One road a corner.", nameof(roads_m));
+        foreach (double[] road in roads_m.Span)
+            if (road.Length != roads_m.Span[0].Length) throw new ArgumentException("All roads are of one length.", nameof(roads_m));
+        Share(corners, figures, threads, step_s, (groups, part) => groups.Drive(corners.Span[part], new(roads_m.Span[part]), figures.Span[part], cancel), cancel);
     }
 
     /// <summary>One corner over the road with every step kept, settling included: for figures, spectra and distributions.</summary>
@@ -51,25 +82,19 @@ public static class RideRun
             step_s, body, Of(s => s.Acceleration), Of(s => s.Travel), Of(s => s.DamperVelocity), Of(s => s.TyreForce), Of(s => s.StopForce), Of(s => s.Entropy));
     }
 
-    internal static void Over<T>(ReadOnlySpan<Corner> corners, ReadOnlySpan<double> road_m, double step_s, Span<RideFigures> figures)
-        where T : struct, ILane<T>
+    private static void Share(
+        ReadOnlyMemory<Corner> corners, Memory<RideFigures> figures, int threads, double step_s, Action<RideGroups, Range> drive, CancellationToken cancel)
     {
-        CornerKernel<T> kernel = new(corners, step_s);
-        RideStatistics<T> statistics = new(corners, step_s, RideWeighting.Vertical(1 / step_s));
-        CornerState<T> state = default;
-        Span<T> road = new T[BlockLength];
-        Span<CornerSample<T>> samples = new CornerSample<T>[BlockLength];
-        int settling = (int)Math.Round(Settling_s / step_s);
-        for (int at = 0; at < road_m.Length;)
-        {
-            int length = Math.Min(BlockLength, road_m.Length - at);
-            if (at < settling) length = Math.Min(length, settling - at);
-            for (int k = 0; k < length; k++) road[k] = T.All(road_m[at + k]);
-            kernel.Advance(ref state, road[..length], samples[..length]);
-            statistics.Take(samples[..length], settling: at < settling);
-            at += length;
-        }
-
-        for (int lane = 0; lane < figures.Length; lane++) figures[lane] = statistics.Of(lane);
+        if (figures.Length < corners.Length) throw new ArgumentException("One set of figures a corner.", nameof(figures));
+        Parallel.For(
+            0, (corners.Length + RideGroups.Most - 1) / RideGroups.Most, new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancel },
+            () => new RideGroups(step_s),
+            (group, _, groups) =>
+            {
+                int first = group * RideGroups.Most;
+                drive(groups, first..Math.Min(first + RideGroups.Most, corners.Length));
+                return groups;
+            },
+            _ => { });
     }
 }

@@ -25,4 +25,8 @@ internal static class QuantityOption
         };
         return option;
     }
+
+    /// <summary>Refuses what lies outside a range, in words.</summary>
+    public static Func<double, string?> Within(double least, double greatest, string words) =>
+        value => value >= least && value <= greatest ? null : $"must lie {words}.";
 }

@@ -29,7 +29,7 @@ export class Corner {
     if (another && !matchMedia("(prefers-reduced-motion: reduce)").matches) this.play();
   }
 
-  get end() { return (this.ride.road.length - 1) / this.ride.perSecond; }
+  get end() { return this.ride.road.length / this.ride.perSecond; }
 
   play() {
     if (this.time >= this.end) this.time = 0;
@@ -97,15 +97,16 @@ export class Corner {
 
   road(context, width, height, middle, ground, scale) {
     const { ride, time, colours } = this, metre = width / seen_m, roadAt = x => ground - this.at(ride.road, time + (x - middle) / metre / ride.speed) * scale;
-    context.beginPath();
-    for (let x = 0; x <= width; x += 2) x ? context.lineTo(x, roadAt(x)) : context.moveTo(x, roadAt(x));
+    const surface = new Path2D();
+    for (let x = 0; x <= width; x += 2) x ? surface.lineTo(x, roadAt(x)) : surface.moveTo(x, roadAt(x));
+    const earth = new Path2D(surface);
+    earth.lineTo(width, height);
+    earth.lineTo(0, height);
+    context.fillStyle = colours.paper;
+    context.fill(earth);
     context.strokeStyle = colours.ink;
     context.lineWidth = 1.7;
-    context.stroke();
-    context.lineTo(width, height);
-    context.lineTo(0, height);
-    context.fillStyle = colours.paper;
-    context.fill();
+    context.stroke(surface);
     // Hatching that goes with the road shows how fast it passes.
     context.strokeStyle = colours.quiet;
     context.lineWidth = 0.7;

@@ -62,13 +62,14 @@ public static class Notes
 
         if (result.Strut.Case is not null)
             yield return new("air", "Valve shut; the air gives heat to the wall so fast that its exponent at body frequency is the one in service.");
-        if (result.Strut.Case is not null)
+        if (result.Strut.HasEnds)
             yield return new("ends", "Past its solid length the stop is steel on steel, 2000 N/mm; topping out meets 400 N/mm. Common practice, no source.");
         if (result.Strut.Friction_N <= 0)
             yield return new("friction", "None beyond what the damper's dyno data hold; small bumps will feel harsher than this.");
         if (result.Neighbours.Count > 0)
             yield return new("loads", "Other loads are driven at the same height, on the gauge pressure that takes.");
-        yield return new("corner", "One corner alone: no roll, pitch, seat, brakes, bar or second axle, and a tyre that touches the road in a point.");
+        yield return new("corner", "One corner alone: no roll, pitch, seat, brakes, bar or second axle, and a tyre that "
+            + (result.Road.IsRandom ? "touches the road in a point." : "feels the mean height under a contact patch of 100 mm."));
     }
 
     private static Note Direction(AirSpringFit fit, DisplayUnits units)

@@ -19,9 +19,9 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
     public string Weighted() => result.Figures is { } f ? $"{Number(f.WeightedRms_m_per_s2, 2)} m/s²" : "";
 
     /// <summary>How often the stop is met, "touched 3.1 times a kilometre"; empty where nothing was driven or no stops are known.</summary>
-    public string Touched() => result.Figures is not { } f || result.Strut.Case is null ? ""
+    public string Touched() => result.Figures is not { } f || !result.Strut.HasEnds ? ""
         : f.StopContacts == 0 ? "never touched"
-        : result.Road.Surface is RoadWithBump ? $"touched {(f.StopContacts == 1 ? "once" : $"{f.StopContacts} times")}"
+        : !result.Road.IsRandom ? Times(f.StopContacts)
         : $"touched {Number(result.StopContactsPerKm(f), 1)} times a kilometre";
 
     /// <summary>What the run shows of body, wheel, damper and air.</summary>
@@ -79,7 +79,8 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         {
             yield return (n.Change, n.Figures is not { } f ? "cannot stand there"
                 : $"{Number(f.WeightedRms_m_per_s2, 3)} m/s² weighted, travel {units.Text(Dimension.Length, f.TravelRms_m)} r.m.s., "
-                    + $"tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Number(result.StopContactsPerKm(f), 1)} stop contacts a kilometre");
+                    + $"tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, "
+                    + (result.Road.IsRandom ? $"{Number(result.StopContactsPerKm(f), 1)} stop contacts a kilometre" : $"stop {Times(f.StopContacts)}"));
         }
     }
 
@@ -87,9 +88,11 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
 
     private string Stops(RideFigures f)
     {
-        if (result.Strut.Case is null) return "no stops are known.";
+        if (!result.Strut.HasEnds) return "no stops are known.";
         return f.StopContacts == 0 ? $"the stop is {Touched()}." : $"the stop is {Touched()}, at most with {units.Text(Dimension.Force, f.PeakStopForce_N)}.";
     }
+
+    private static string Times(int contacts) => contacts switch { 0 => "not touched", 1 => "touched once", _ => $"touched {contacts} times" };
 
     private static string Number(double value, int decimals, bool trim = false) =>
         value.ToString((trim ? "0." : "F") + (trim ? new string('#', decimals) : decimals.ToString(CultureInfo.InvariantCulture)), CultureInfo.InvariantCulture);

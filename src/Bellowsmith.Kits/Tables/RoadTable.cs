@@ -1,4 +1,5 @@
 using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Tables;
 
@@ -10,6 +11,14 @@ public sealed record RoadTable(IReadOnlyList<double> Distance_m, IReadOnlyList<d
     private static readonly ColumnRule
         _distance = ColumnRule.Of("distance", Dimension.Length, "-100000 m", "100000 m"),
         _height = ColumnRule.Of("height", Dimension.Length, "-100000 mm", "100000 mm");
+
+    /// <exception cref="FaultsException">Every fault of the file.</exception>
+    public static MeasuredRoad ReadFile(string path)
+    {
+        List<Fault> faults = [];
+        RoadTable? road = Read(Table.Read(path), faults);
+        return road is null ? throw new FaultsException(faults) : new MeasuredRoad([.. road.Distance_m], [.. road.Height_m]);
+    }
 
     /// <summary>Reads the profile; null, with every fault added, where anything cannot stand.</summary>
     public static RoadTable? Read(Table table, ICollection<Fault> faults)

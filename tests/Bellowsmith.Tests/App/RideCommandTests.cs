@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Bellowsmith.Tests.Examples;
 
 namespace Bellowsmith.Tests.App;
 
@@ -58,6 +59,61 @@ public sealed class RideCommandTests : IDisposable
         Assert.Equal(JsonValueKind.Null, front.GetProperty("gaugePressure_kPa").ValueKind);
     }
 
+    [Fact] // so slow that the body does what the road does: (2π·v/L)²·h/2 = 7.8957e-3 m/s² at 2 m/s over 100 m and 1 m
+    public async Task Ride_OverALongWaveSlowly_FollowsIt()
+    {
+        JsonElement front = (await Json(0, Linear("\"tyreRate\": \"160 N/mm\""), "--bump", "wave", "--bump-length", "100 m", "--bump-height", "1 m", "--speed", "2 m/s", "--seconds", "60")).GetProperty("front");
+
+        Assert.Equal(7.8957e-3, front.GetProperty("greatestDown_m_per_s2").GetDouble(), 1e-4);
+    }
+
+    [Fact]
+    public async Task Ride_OverAHumpFast_MeetsTheStopOnceAndSaysSo()
+    {
+        (int code, string output, _) = await Prompt.Run("ride", Street, "--bump", "round", "--speed", "30 km/h");
+
+        Assert.Equal(0, code);
+        Assert.Contains("Over a round hump 4 m long and 75.0 mm high at 30 km/h: the body is pushed up with at most", string.Join(' ', output.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        Assert.Contains("the stop is touched once", string.Join(' ', output.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Fact] // a pothole written as a profile is the pothole
+    public async Task Ride_OnAProfileOfABump_IsTheBump()
+    {
+        string profile = Path.Combine(_folder, "hole.csv");
+        File.WriteAllText(profile, "distance [m],height [mm]\n0,0\n0.1,-50\n0.7,-50\n0.8,0\n60,0\n");
+        string[] driven = ["--speed", "36 km/h", "--seconds", "10"];
+        JsonElement hole = (await Json(0, [Street, "--bump", "pothole", .. driven])).GetProperty("front"), measured = (await Json(0, [Street, "--profile", profile, .. driven])).GetProperty("front");
+
+        foreach (string figure in (string[])["rms_m_per_s2", "tyreLoadRms_N", "greatestUp_m_per_s2"])
+            Assert.Equal(hole.GetProperty(figure).GetDouble(), measured.GetProperty(figure).GetDouble(), 1e-9 * Math.Abs(hole.GetProperty(figure).GetDouble()));
+    }
+
+    [Fact]
+    public async Task Ride_AProfileThatRunsBack_NamesTheRow()
+    {
+        string profile = Path.Combine(_folder, "back.csv");
+        File.WriteAllText(profile, "distance [m],height [mm]\n0,0\n2,10\n1,0\n");
+        (int code, string output, string error) = await Prompt.Run("ride", Street, "--profile", profile, "--speed", "36 km/h", "--json");
+
+        Assert.Equal((2, ""), (code, output));
+        Assert.Contains("more than 2", error, StringComparison.Ordinal);
+    }
+
+    [Fact] // the contract: a bare coefficient has no stops, however far the wheel moves
+    public async Task Ride_ADamperGivenByItsCoefficient_HasNoStops()
+    {
+        string path = Path.Combine(_folder, "bare.json");
+        File.WriteAllText(path, File.ReadAllText(ExampleFolder.PathOf("kits/ostrane-street.json"))
+            .Replace("\"../dampers/front-street.json\"", "{ \"coefficient\": \"3000 N*s/m\" }", StringComparison.Ordinal)
+            .Replace("\"../", $"\"{ExampleFolder.Root}/", StringComparison.Ordinal));
+        JsonElement front = (await Json(0, path, "--height", "73.5 mm", "--road", "D", "--speed", "90 km/h", "--seconds", "30")).GetProperty("front");
+
+        Assert.Equal(0, front.GetProperty("stopContactsPerKm").GetDouble());
+        Assert.Equal(0, front.GetProperty("peakStopForce_N").GetDouble());
+        Assert.DoesNotContain(front.GetProperty("notes").EnumerateArray(), n => n.GetProperty("about").GetString() == "ends");
+    }
+
     [Fact]
     public async Task Ride_ClickThatWasNotMeasured_SaysSoAndExits3()
     {
@@ -80,6 +136,11 @@ public sealed class RideCommandTests : IDisposable
     [InlineData("--speed", "90 km/h")]
     [InlineData("--road", "B", "--velocity-psd", "1e-4", "--speed", "90 km/h")]
     [InlineData("--road", "B")]
+    [InlineData("--road", "B", "--bump", "round", "--speed", "90 km/h")]
+    [InlineData("--road", "B", "--bump-length", "4 m", "--speed", "90 km/h")]
+    [InlineData("--bump", "square", "--speed", "90 km/h")]
+    [InlineData("--bump", "round", "--bump-length", "100 mm", "--speed", "90 km/h")]
+    [InlineData("--bump", "flat-top", "--bump-ramp", "3 m", "--speed", "90 km/h")]
     [InlineData("--road", "B", "--speed", "90 km/h", "--seconds", "2")]
     public async Task Ride_WronglyAsked_IsUsage(params string[] arguments) =>
         Assert.Equal(1, (await Prompt.Run(["ride", Street, .. arguments])).ExitCode);

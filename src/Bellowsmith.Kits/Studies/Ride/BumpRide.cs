@@ -35,6 +35,7 @@ public sealed record BumpRide
     {
         double[] road = new double[(int)Math.Round(Time_s / RideRun.Step_s)];
         bump.Obstacle().AddTo(road, speed_m_per_s * RideRun.Step_s, speed_m_per_s * Met_s);
+        RoadProfile.Envelop(road, speed_m_per_s * RideRun.Step_s);
         return new()
         {
             Strut = stand.Strut,

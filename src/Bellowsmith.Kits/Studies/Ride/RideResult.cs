@@ -62,6 +62,9 @@ public sealed record RideDetail
     /// <summary>Share of the time at each damper speed, extension +.</summary>
     public required IReadOnlyList<(double From_m_per_s, double To_m_per_s, double Share)> DamperSpeeds { get; init; }
 
+    /// <summary>Wheel travel from rest at which the bump stop is first touched, bump +; null without one.</summary>
+    public double? StopContact_m { get; init; }
+
     /// <summary>The least speed at which the reference hump brings the stop to be touched; null where it never does.</summary>
     public double? HumpSpeed_m_per_s { get; init; }
 }

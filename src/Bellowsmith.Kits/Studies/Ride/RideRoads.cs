@@ -24,6 +24,8 @@ public static class RideRoads
             case RoadAsMeasured measured: measured.Profile.Fill(heights, spacing_m, -settling_m); break;
         }
 
+        // A random road's level is stated as what the tyre follows; a shape is the ground's own.
+        if (!road.IsRandom) RoadProfile.Envelop(heights, spacing_m);
         double first = heights[0];
         for (int k = 0; k < heights.Length; k++) heights[k] -= first;
         return heights;

@@ -31,6 +31,9 @@ public sealed record RideStrut
     /// <summary>Null for a spring given by its rate alone.</summary>
     public StrutCase? Case { get; init; }
 
+    /// <summary>Whether bump stop and top-out exist: a damper given by its coefficient alone has no ends.</summary>
+    public bool HasEnds { get; init; }
+
     /// <summary>The rate of a spring given by its rate alone.</summary>
     public double? LinearRate_N_per_m { get; init; }
 

@@ -51,12 +51,13 @@ public static class RideStruts
             Damper = damper!,
             Click = design.Click ?? damper!.Clicks[damper.Clicks.Count / 2],
             Case = air,
+            HasEnds = air is not null && design.Damper is TelescopicDamperPart,
             LinearRate_N_per_m = (design.Spring as LinearSpringPart)?.Rate_N_per_m,
             Friction_N = design.Friction_N ?? 0,
         };
     }
 
-    // A damper given by its coefficient alone has no lengths: the spring's own ends are then the only ones.
+    // A damper given by its coefficient alone has no lengths; the spring's data say how far the air is known.
     private static Kit WithLengths(Kit kit, AxleEnd end, StrutDesign design)
     {
         if (design.Damper is TelescopicDamperPart) return kit;

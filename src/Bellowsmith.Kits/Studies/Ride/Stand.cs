@@ -20,5 +20,5 @@ internal sealed record Stand(RideStrut Strut, RideSetting Setting, StrutCorner? 
 
     private static Stand At(RideStrut strut, RideSetting setting, StrutCorner corner, double click) => new(
         strut, setting with { GaugePressure_Pa = corner.GaugePressure_Pa }, corner,
-        corner.Corner(strut.DamperForce(click), strut.TyreRate_N_per_m, strut.UnsprungMass_kg));
+        corner.Corner(strut.HasEnds, strut.DamperForce(click), strut.TyreRate_N_per_m, strut.UnsprungMass_kg));
 }

@@ -51,8 +51,8 @@ internal sealed class StrutCorner
         return reason.Length > 0 ? null : new(stopped, motion, offset, gauge);
     }
 
-    /// <summary>The corner's laws, with a damper's force curve.</summary>
-    public Corner Corner(MonotoneCurve damper, double tyreRate_N_per_m, double unsprungMass_kg)
+    /// <summary>The corner's laws, with a damper's force curve and, where it has ends, both stops.</summary>
+    public Corner Corner(bool hasEnds, MonotoneCurve damper, double tyreRate_N_per_m, double unsprungMass_kg)
     {
         double load = _strut.WheelLoad_N;
         TravelPolynomial force = Fit(w => Force(w, 0), ForceTolerance * load);
@@ -71,8 +71,8 @@ internal sealed class StrutCorner
             TimeConstant_s = TimeConstant_s(),
             DamperRatio = Fit(w => _strut.DamperRatio.At(w + _offset_m), 1e-4),
             DamperForce = damper,
-            BumpStop = BumpStop(),
-            TopOut = TopOut(),
+            BumpStop = hasEnds ? BumpStop() : null,
+            TopOut = hasEnds ? TopOut() : null,
         };
     }
 

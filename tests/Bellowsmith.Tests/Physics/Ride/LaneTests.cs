@@ -79,7 +79,7 @@ public sealed class LaneTests
         Assert.All(Enumerable.Range(0, 101), k => Assert.Equal(Law(_range.Travel_m(-1 + k / 50.0)), fit.At(-1 + k / 50.0), 0.2));
     }
 
-    private static Corner Made(double rate, double damping, bool stop)
+    internal static Corner Made(double rate, double damping, bool stop)
     {
         TravelPolynomial Fit(Func<double, double> law) => TravelPolynomial.Of(law, _range, 1e-6);
         return new Corner
@@ -100,7 +100,7 @@ public sealed class LaneTests
         };
     }
 
-    private static double[] Road(int steps)
+    internal static double[] Road(int steps)
     {
         double[] road = new double[steps];
         RoadProfile.Fill(road, 0.025, RoadClass.D, 3);

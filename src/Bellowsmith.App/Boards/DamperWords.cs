@@ -49,8 +49,11 @@ public static class DamperWords
         RideWords words = new(ride, view.Units);
         BoardWords.Split(say, "ride.answer", words.Answer(), Or(words.Weighted()), Or(words.Touched()));
         say["ride.set"] = $"Driven at {words.Setting()}, for {Asked.Time_s:0} s.";
-        foreach ((int k, (string change, string text)) in words.Neighbours().Index())
-            (say[$"beside.{k}.change"], say[$"beside.{k}.text"]) = (change, text);
+        foreach ((int k, (string change, IReadOnlyList<string> cells)) in words.Aside().Index())
+        {
+            say[$"aside.{k}"] = change;
+            for (int column = 0; column < cells.Count; column++) say[$"aside.{k}.{column}"] = cells[column];
+        }
     }
 
     /// <summary>A click counted from closed.</summary>

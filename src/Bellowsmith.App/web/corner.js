@@ -2,7 +2,7 @@
 // has no height of its own in the answer, tyre and body, is a sketch.
 
 import { ink, label } from "./ink.js";
-import { dot, line } from "./plot.js";
+import { disc, line } from "./shapes.js";
 
 const seen_m = 9, tyreAt = 0.34, tyre = 40, carrier = 12, block = 34, plate = 5, side = 44, below = 30, above = 14;
 
@@ -135,7 +135,7 @@ export class Corner {
     context.beginPath();
     context.arc(x, hub, tyre - 5.5, 0, 7);
     context.stroke();
-    dot(context, x, hub, 5, colours.ink, colours.paper);
+    disc(context, x, hub, 5, colours.ink, colours.paper);
   }
 
   strut(context, x, hub, lower, upper, scale, touched) {

@@ -84,7 +84,18 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         }
     }
 
+    /// <summary>Heads of <see cref="Aside"/>.</summary>
+    public IReadOnlyList<string> AsideHeads =>
+        ["weighted, m/s²", $"travel r.m.s., {units.Symbol(Dimension.Length)}", $"tyre load ±, {units.Symbol(Dimension.Force)}", "stop contacts a kilometre"];
+
+    /// <summary>This setting and each step aside as rows of a table.</summary>
+    public IEnumerable<(string Change, IReadOnlyList<string> Cells)> Aside() =>
+        result.Neighbours.Prepend(new("this setting", result.Figures)).Select(n => (n.Change, Cells(n.Figures)));
+
     public string Speed(double speed_m_per_s) => BumpWords.Speed(speed_m_per_s, units);
+
+    private IReadOnlyList<string> Cells(RideFigures? figures) => figures is not { } f ? ["cannot stand there", "–", "–", "–"]
+        : [Number(f.WeightedRms_m_per_s2, 3), units.Number(Dimension.Length, f.TravelRms_m), units.Number(Dimension.Force, f.TyreLoadRms_N), Number(result.StopContactsPerKm(f), 1)];
 
     private string Stops(RideFigures f)
     {

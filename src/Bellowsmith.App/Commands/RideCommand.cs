@@ -5,6 +5,7 @@ using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.App.Commands;
 
@@ -24,15 +25,19 @@ internal static class RideCommand
         command.Add(kit);
         RoadOptions road = new(command);
         SettingOptions setting = new(command);
+        Option<Quantity?> response = QuantityOption.Create("--response", "Also driven over waves of this amplitude from 0.5 to 25 Hz, of half and of twice it", "5 mm", Dimension.Length, QuantityOption.Within(1e-4, 0.2, "between 0.1 and 200 mm"));
+        command.Add(response);
         FigureChoice<RideCharts> figure = new(
-            command, ("speeds", f => f.Speeds()), ("spectrum", f => f.Spectrum()), ("travel", f => f.Travel()), ("neighbours", f => f.Neighbours()));
+            command, ("speeds", f => f.Speeds()), ("spectrum", f => f.Spectrum()), ("travel", f => f.Travel()), ("neighbours", f => f.Neighbours()), ("waves", f => f.Waves()));
         StrutOption strut = new(command, "Whose figure --output writes");
-        StudyOptions options = new(command, withLoadCase: true);
+        StudyOptions options = new(command, withLoadCase: true, withDamperTemperature: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             RoadQuestion question = road.Question(parsed);
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
             RideResult[] results = [.. RideStudy.Answers(read, options.Conditions(parsed), question, setting.Setting(parsed))];
+            if (parsed.GetValue(response) is { } amplitude)
+                results = [.. results.Select(r => r with { Response = ResponseStudy.Answer(r.Strut, setting.Setting(parsed), amplitude.Si) })];
             DisplayUnits units = options.Units(parsed, read.WrittenUnits);
             string? drawn = figure.Write(parsed, () => new RideCharts(strut.Of(parsed, read, results, r => r.Strut.End), units));
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(RideAnswer.Of(results)));

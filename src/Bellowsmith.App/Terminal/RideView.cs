@@ -34,6 +34,13 @@ internal static class RideView
         screen.Point("wheel", $"travel {units.Text(Dimension.Length, f.TravelRms_m)} r.m.s., {units.Text(Dimension.Length, f.LeastTravel_m)} to {units.Text(Dimension.Length, f.GreatestTravel_m)}; tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, off the road {Percent(f.LiftOffShare)}");
         screen.Point("damper", $"up to {Two(f.GreatestCompression_m_per_s)} m/s in compression, {Two(f.GreatestRebound_m_per_s)} m/s in rebound");
         if (result.Detail is { } detail) Detail(screen, detail, words, units);
+        if (result.Response is { } response)
+        {
+            ResponseWords waves = new(response, units);
+            screen.Point("waves", waves.Answer());
+            screen.Point("", waves.Beside());
+        }
+
         foreach ((string change, string text) in words.Neighbours()) screen.Point(change, text);
         foreach (Note note in Notes.Of(result)) screen.Point(note.About, note.Text);
     }

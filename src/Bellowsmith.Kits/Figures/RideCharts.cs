@@ -16,7 +16,10 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
     private readonly RideWords _words = new(result, units);
 
     /// <summary>All that have something to show, in the order one reads them.</summary>
-    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours(), Waves()]).OfType<Chart>()];
+    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours(), Response()]).OfType<Chart>()];
+
+    /// <summary>The answer to waves; null where it was not asked for.</summary>
+    public Chart? Response() => result.Response is { } response ? new ResponseFigures(response, units).Transmissibility() : null;
 
     /// <summary>Share of the time at each damper speed, extension +; dashed where it moves faster than it was measured.</summary>
     public Chart? Speeds()
@@ -35,9 +38,6 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
             Uprights = [.. ((double[])[least, most]).Where(double.IsFinite).Select(v => new ChartUpright(UprightKind.Limit, v, "measured to here"))],
         };
     }
-
-    /// <summary>How much of waves the body follows; null where they were not asked for.</summary>
-    public Chart? Waves() => result.Response is { } response ? new ResponseFigures(response, units).Transmissibility() : null;
 
     /// <summary>Density of body acceleration over frequency, plain and as a seated person feels it; null over a single bump or on a run too short.</summary>
     public Chart? Spectrum() => result.Road.Surface is RoadWithBump || result.Detail is not { } detail

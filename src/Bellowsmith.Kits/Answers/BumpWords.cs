@@ -39,9 +39,11 @@ public static class BumpWords
         _ => "kerb",
     };
 
-    public static string Speed(double speed_m_per_s, DisplayUnits units) => IsImperial(units)
-        ? string.Create(CultureInfo.InvariantCulture, $"{speed_m_per_s / 0.44704:F0} mph")
-        : string.Create(CultureInfo.InvariantCulture, $"{speed_m_per_s * 3.6:F0} km/h");
+    /// <summary>What road speeds are read in.</summary>
+    public static Unit SpeedUnit(DisplayUnits units) => UnitTable.Find(Dimension.Speed, IsImperial(units) ? "mph" : "km/h")!;
+
+    public static string Speed(double speed_m_per_s, DisplayUnits units) =>
+        string.Create(CultureInfo.InvariantCulture, $"{SpeedUnit(units).FromSi(speed_m_per_s):F0} {SpeedUnit(units).Name}");
 
     internal static string Pushed(double up_m_per_s2, double down_m_per_s2) =>
         string.Create(CultureInfo.InvariantCulture, $"the body is pushed up with at most {up_m_per_s2:F1} m/s² and falls with {down_m_per_s2:F1}");

@@ -23,6 +23,11 @@ public sealed class DampingWords(DampingResult result, DisplayUnits units)
         _ => "",
     };
 
+    /// <summary>What a click gives that is not the chosen one; empty for the chosen and for one between whole clicks.</summary>
+    public string Set(double click) => result.Clicks.FirstOrDefault(c => c.Click == click) is { } set && set != result.Chosen
+        ? Text($"Click {click:0} is set: {set.Ratio:0.00} of critical, {set.ReboundRatio:0.00} in rebound, {set.CompressionRatio:0.00} in compression.")
+        : "";
+
     /// <summary>Whether a person can rely on one click's difference.</summary>
     public string Distinct() => result switch
     {
@@ -48,6 +53,7 @@ public sealed class DampingWords(DampingResult result, DisplayUnits units)
         if (_corner.Fit is { } fit)
             foreach (Note note in DynoWords.Notes(fit, _corner.DynoFile ?? ""))
                 yield return note;
+        if (_corner.DamperTemperature_K is { } warm) yield return DynoWords.At(warm);
         if (_corner.TyreRate_N_per_m is null)
             yield return new("modes", "The car gives no tyreRate, so the ratios of the body's and the wheel's own swing are not known.");
     }

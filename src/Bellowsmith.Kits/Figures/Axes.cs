@@ -40,4 +40,36 @@ internal static class Axes
 
         return new ChartCurve(label, x, solid, dashed, label.Length > 0 ? x.Length - 1 : -1);
     }
+
+    /// <summary>Clicks from the first to the last, so that curves end at its edge.</summary>
+    public static ChartAxis Clicks(double[] clicks)
+    {
+        (double low, double high) = (clicks.Min(), clicks.Max());
+        return low < high ? ChartAxis.Around("click from closed", "", clicks) with { Low = low, High = high, Decimals = 0 }
+            : new ChartAxis("click from closed", "", low - 1, high + 1, 0);
+    }
+
+    /// <summary>Whole clicks upward, one beyond either end.</summary>
+    public static ChartAxis WholeClicks(double[] clicks)
+    {
+        (int low, int high) = ((int)Math.Floor(clicks.Min()) - 1, (int)Math.Ceiling(clicks.Max()) + 1);
+        return new ChartAxis("click from closed", "", low, high, 0)
+        {
+            OwnTicks = [.. Enumerable.Range(low, high - low + 1).Where(click => click >= 0).Select(click => new ChartTick(click, PlainNumbers.Fixed(click, 0)))],
+        };
+    }
+
+    /// <summary>Around natural logarithms, with ticks at 1, 2 and 5 times powers of ten, at the powers alone where those are many.</summary>
+    public static ChartAxis Logarithms(string title, string unit, double[] logs)
+    {
+        const double Room = 0.05, ManyPowers = 3.5;
+        double[] finite = [.. logs.Where(double.IsFinite).DefaultIfEmpty(0)];
+        double low = finite.Min() - Room, high = finite.Max() + Room;
+        double[] digits = high - low > ManyPowers * Math.Log(10) ? [1] : [1, 2, 5];
+        List<ChartTick> ticks = [];
+        for (double power = Math.Pow(10, Math.Floor(low / Math.Log(10))); Math.Log(power) <= high; power *= 10)
+            foreach (double digit in digits)
+                if (Math.Log(digit * power) is var at && at >= low && at <= high) ticks.Add(new(at, PlainNumbers.Chosen(digit * power)));
+        return new ChartAxis(title, unit, low, high, 2) { OwnTicks = ticks, OfLogarithms = true };
+    }
 }

@@ -2,12 +2,11 @@ namespace Bellowsmith.Kits.Figures;
 
 /// <summary>
 /// A figure as data: numbers in the units shown, NaN where there is nothing to draw. Page and paper draw it the same way; it
-/// knows no colours, pixels or markup. The page draws curves, bands, measured points, marks and limits; everything else is for
-/// paper (<c>ChartSvg</c> and the printed sheet). Later in a list is drawn over earlier; the lists in the order they stand here.
+/// knows no colours, pixels or markup. Later in a list is drawn over earlier; the lists in the order they stand here.
 /// </summary>
 public sealed record Chart
 {
-    /// <summary>Stable name: rate, gaugePressure, rideFrequency, effectiveArea, rideHeight, individuals, histogram.</summary>
+    /// <summary>Stable name: rate, gaugePressure, rideHeight, damperOverlay, dampingRatio, rideSpeeds, individuals, histogram and so on.</summary>
     public required string Id { get; init; }
 
     /// <summary>What is shown, for a heading and for those who hear it.</summary>

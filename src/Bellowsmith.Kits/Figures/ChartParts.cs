@@ -7,6 +7,8 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 public sealed record ChartCurve(string Label, double[] X, double[] Y, double[] Outside, int LabelAt)
 {
+    public CurveKind Kind { get; init; }
+
     /// <summary>A curve without a dashed part, labelled at its end.</summary>
     public static ChartCurve Solid(string label, double[] x, double[] y) =>
         new(label, x, y, [.. Enumerable.Repeat(double.NaN, x.Length)], label.Length > 0 ? x.Length - 1 : -1);
@@ -24,12 +26,28 @@ public sealed record ChartCurve(string Label, double[] X, double[] Y, double[] O
         [.. levels.SelectMany(level => (double[])[level, level])]);
 }
 
+public enum CurveKind
+{
+    /// <summary>What the figure is about.</summary>
+    Plain,
+
+    /// <summary>One of many, or what stands beside the answer: thin.</summary>
+    Beside,
+
+    /// <summary>At this setting: in the accent.</summary>
+    Setting,
+}
+
 public sealed record ChartBand(double[] X, double[] Low, double[] High);
 
 /// <summary>
 /// Bars side by side: bar k stands on <paramref name="Edges"/>[k] to [k + 1] and is <paramref name="Heights"/>[k] high.
 /// </summary>
-public sealed record ChartBars(string Label, double[] Edges, double[] Heights);
+public sealed record ChartBars(string Label, double[] Edges, double[] Heights)
+{
+    /// <summary>Outside what was measured: dashed and empty.</summary>
+    public bool IsOutside { get; init; }
+}
 
 /// <summary>Measured rows as points.</summary>
 public sealed record ChartPoints(string Label, double[] X, double[] Y)

@@ -22,7 +22,7 @@ public sealed class LifeFigures(LifeAnalysis result, string? unit)
         double[] heights = [.. Enumerable.Range(0, CurvePoints).Select(k => low + (high - low) * k / (CurvePoints - 1))];
         LifeInterval[] lives = [.. heights.Select(h => result.LifeAt(-Math.Exp(-Math.Exp(h)) + 1)!)];
         double[] x = [.. lives.Select(l => Place(l.Value ?? l.Low))];
-        ChartAxis across = Lives([.. x, .. lives.Select(l => Place(l.Low)), .. result.Plotted.Select(p => Math.Log(p.Life))]);
+        ChartAxis across = Axes.Logarithms("life", unit ?? "", [.. x, .. lives.Select(l => Place(l.Low)), .. result.Plotted.Select(p => Math.Log(p.Life))]);
         return new Chart
         {
             Id = "weibull",
@@ -55,17 +55,5 @@ public sealed class LifeFigures(LifeAnalysis result, string? unit)
             double share = double.IsFinite(line[above]) ? (at - line[above - 1]) / (line[above] - line[above - 1]) : 0;
             return heights[above - 1] + share * (heights[above] - heights[above - 1]);
         }
-    }
-
-    // Ticks at 1, 2 and 5 times powers of ten.
-    private ChartAxis Lives(double[] logs)
-    {
-        double[] finite = [.. logs.Where(double.IsFinite)];
-        double low = finite.Min() - 0.05, high = finite.Max() + 0.05;
-        List<ChartTick> ticks = [];
-        for (double power = Math.Pow(10, Math.Floor(low / Math.Log(10))); Math.Log(power) <= high; power *= 10)
-            foreach (double digit in (double[])[1, 2, 5])
-                if (Math.Log(digit * power) is var at && at >= low && at <= high) ticks.Add(new(at, PlainNumbers.Chosen(digit * power)));
-        return new ChartAxis("life", unit ?? "", low, high, 2) { OwnTicks = ticks };
     }
 }

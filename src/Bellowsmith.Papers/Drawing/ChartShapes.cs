@@ -53,6 +53,13 @@ internal static class ChartShapes
         }
     }
 
+    public static (float Width, Shade Shade) Stroke(CurveKind kind) => kind switch
+    {
+        CurveKind.Beside => (0.5f, Shade.Quiet),
+        CurveKind.Setting => (1.2f, Shade.Accent),
+        _ => (1, Shade.Ink),
+    };
+
     public static Shade Colour(MarkKind kind) => kind switch
     {
         MarkKind.Setting => Shade.Accent,

@@ -38,7 +38,7 @@ internal sealed class ChartView
             _labels.Write(mark.Label, _plot.At(mark.X, mark.Y), ChartShapes.Colour(mark.Kind), mark.Kind == MarkKind.Setting, 1, -1, 0);
         foreach (ChartInterval interval in _chart.Intervals.Where(i => double.IsFinite(i.X) && double.IsFinite(i.Y)))
             _labels.Write(interval.Label, Top(interval), ChartShapes.Colour(interval.Kind), false, 0, 1, -1);
-        foreach ((string label, SKPoint at) in _layout.Inside(_plot)) _labels.Write(label, at, Shade.Ink, false, 1, -1, 0);
+        foreach ((string label, SKPoint at, Shade colour) in _layout.Inside(_plot)) _labels.Write(label, at, colour, colour == Shade.Accent, 1, -1, 0);
         foreach (ChartPoints points in _layout.Keyed)
             _labels.Write($"• {points.Label}", new SKPoint(Area.Left + 2, Area.Bottom - 3), Shade.Quiet, false, 1);
         if (_labels.Unplaced > 0) _layout.Note($"{_labels.Unplaced} more without room for their words");
@@ -51,12 +51,13 @@ internal sealed class ChartView
         foreach (ChartBars bars in _chart.Bars) Bars(bars);
         new ChartAxes(_pen, _layout, _plot, _size).Grid();
         foreach (ChartUpright upright in _chart.Uprights) Upright(upright);
-        foreach (ChartCurve limit in _chart.Limits) Curve(limit.X, limit.Y, 0.6f, 3, 1.6f);
-        foreach (ChartCurve centre in _chart.Centres) Curve(centre.X, centre.Y, 0.5f);
+        foreach (ChartCurve limit in _chart.Limits) Curve(limit.X, limit.Y, 0.6f, Shade.Ink, 3, 1.6f);
+        foreach (ChartCurve centre in _chart.Centres) Curve(centre.X, centre.Y, 0.5f, Shade.Ink);
         foreach (ChartCurve curve in _chart.Curves)
         {
-            Curve(curve.X, curve.Y, 1);
-            Curve(curve.X, curve.Outside, 0.9f, 2.4f, 1.8f);
+            (float width, Shade shade) = ChartShapes.Stroke(curve.Kind);
+            Curve(curve.X, curve.Y, width, shade);
+            Curve(curve.X, curve.Outside, 0.9f * width, shade, 2.4f, 1.8f);
         }
 
         foreach (ChartPoints points in _chart.Measured) Points(points);
@@ -74,7 +75,9 @@ internal sealed class ChartView
         {
             if (!double.IsFinite(bars.Heights[k]) || bars.Heights[k] <= _chart.Y.Low) continue;
             SKPoint from = _plot.At(bars.Edges[k], bars.Heights[k]);
-            _pen.Box(new SKRect(from.X, from.Y, _plot.Across(bars.Edges[k + 1]), Area.Bottom), Shade.Band, Shade.Quiet, 0.4f);
+            SKRect bar = new(from.X, from.Y, _plot.Across(bars.Edges[k + 1]), Area.Bottom);
+            if (bars.IsOutside) _pen.Path([new(bar.Left, bar.Bottom), from, new(bar.Right, bar.Top), new(bar.Right, bar.Bottom)], false, null, Shade.Quiet, 0.5f, 1.6f, 1.2f);
+            else _pen.Box(bar, Shade.Band, Shade.Quiet, 0.4f);
         }
     }
 
@@ -87,11 +90,11 @@ internal sealed class ChartView
         _labels.Avoid([new SKPoint(x, Area.Top), new SKPoint(x, Area.Bottom)]);
     }
 
-    private void Curve(double[] x, double[] y, float width, params ReadOnlySpan<float> dashes)
+    private void Curve(double[] x, double[] y, float width, Shade shade, params ReadOnlySpan<float> dashes)
     {
         foreach (SKPoint[] run in _plot.Runs(x, y))
         {
-            _pen.Path(run, false, null, Shade.Ink, width, dashes);
+            _pen.Path(run, false, null, shade, width, dashes);
             _labels.Avoid(run);
         }
     }

@@ -64,12 +64,16 @@ public static class DynoStudy
         {
             Part = unit.Part,
             Fit = fit,
-            Clicks = [.. clicks.Select(at => new DynoClick(at, !damper.Clicks.Contains(at), [.. Speeds_m_per_s.Select(speed => At(damper, at, speed))]))],
+            Clicks = [.. clicks.Select(at => Forces(damper, at))],
             Differences = second is null ? [] : [.. Differences(damper, second.Damper!, clicks)],
             Other = other?.Part,
             Temperatures = Temperatures(unit.Data),
         };
     }
+
+    /// <summary>A click's forces at the published speeds.</summary>
+    internal static DynoClick Forces(Damper damper, double click) =>
+        new(click, !damper.Clicks.Contains(click), [.. Speeds_m_per_s.Select(speed => At(damper, click, speed))]);
 
     private static bool Has(Damper damper, double click) => click >= damper.Clicks[0] && click <= damper.Clicks[^1];
 

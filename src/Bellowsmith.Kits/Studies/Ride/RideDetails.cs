@@ -27,6 +27,7 @@ internal static class RideDetails
             Temperature_K = Swing(stand, trace, (air, w, k) => RideDetail.WallTemperature_K * air.Warmth(w, k)),
             TravelShares = Shares(travel),
             DamperSpeeds = Histogram(speed),
+            StopContact_m = corner.BumpStop?.X[0],
             HumpSpeed_m_per_s = stand.Corner.BumpStop is null ? null : RideRoads.HumpSpeed_m_per_s(corner),
         };
 

@@ -23,8 +23,11 @@ public sealed record RideResult
     /// <summary>What the run shows step by step; null where there are no figures.</summary>
     public RideDetail? Detail { get; init; }
 
+    /// <summary>How it answers waves; null where that was not asked.</summary>
+    public RideResponse? Response { get; init; }
+
     /// <summary>How often a run over this road met the stop, each kilometre counted.</summary>
-    public double StopContactsPerKm(RideFigures figures) => figures.StopContacts / (Road.Speed_m_per_s * figures.Time_s / 1000);
+    public double StopContactsPerKm(RideFigures figures) => figures.StopContactsPerKm(Road.Speed_m_per_s);
 }
 
 /// <summary>One step aside: what was changed, in words, and what came of it; null figures where it cannot stand there.</summary>
@@ -61,6 +64,9 @@ public sealed record RideDetail
 
     /// <summary>Share of the time at each damper speed, extension +.</summary>
     public required IReadOnlyList<(double From_m_per_s, double To_m_per_s, double Share)> DamperSpeeds { get; init; }
+
+    /// <summary>Wheel travel from rest at which the bump stop is first touched, bump +; null without one.</summary>
+    public double? StopContact_m { get; init; }
 
     /// <summary>The least speed at which the reference hump brings the stop to be touched; null where it never does.</summary>
     public double? HumpSpeed_m_per_s { get; init; }

@@ -14,6 +14,8 @@ public sealed class Screenshots(Served served, ITestOutputHelper output)
     [InlineData("area", Served.Kit, ".tabs label:nth-of-type(4)")]
     [InlineData("behind", Served.Kit, "[data-question=height] .opened > .more > summary")]
     [InlineData("travel", Served.Kit, "[data-question=travel] > summary")]
+    [InlineData("damping", Served.Kit, "[data-question=damping] > summary")]
+    [InlineData("ride", Served.Kit, "[data-question=ride] > summary")]
     [InlineData("sheet", Served.Kit, "[data-swipe=sheet]")]
     [InlineData("too-stiff", TooStiff, null)]
     [InlineData("print", Served.Kit, null)]

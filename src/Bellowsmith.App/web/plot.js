@@ -179,7 +179,7 @@ export class Plot {
     const right = Math.min(...names.map(n => n.x)) - 44;
     let top = -Infinity;
     for (const name of names) {
-      top = Math.min(Math.max(name.y, top + lineOfWords, box.top + 9), box.bottom - 9);
+      top = Math.min(Math.max(name.y, top + 18, box.top + 9), box.bottom - 9);
       if (right - this.wide(name.one.label) < box.left) { say(name.one.label, name.x + 8, top, this.colourOf(name.one)); continue; }
       context.strokeStyle = colours.rule;
       context.lineWidth = 1;

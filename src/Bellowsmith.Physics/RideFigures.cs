@@ -42,4 +42,7 @@ public sealed record RideFigures
 
     /// <summary>The time counted, without settling.</summary>
     public required double Time_s { get; init; }
+
+    /// <summary>The contacts against the way driven in the time counted.</summary>
+    public double StopContactsPerKm(double speed_m_per_s) => StopContacts / (speed_m_per_s * Time_s / 1000);
 }

@@ -20,11 +20,17 @@ public static class RideRun
     public static RideFigures[] Over(ReadOnlySpan<Corner> corners, ReadOnlySpan<double> road_m, double step_s = Step_s)
     {
         RideFigures[] figures = new RideFigures[corners.Length];
-        RideGroups groups = new(step_s);
-        for (int first = 0; first < corners.Length; first += RideGroups.Most)
+        if (corners.Length == 1)
         {
-            int count = Math.Min(RideGroups.Most, corners.Length - first);
-            groups.Drive(corners.Slice(first, count), new LaneRoads(road_m), figures.AsSpan(first, count), default);
+            new RideGroup<Lane1>(step_s).Drive(corners, new(road_m), figures);
+            return figures;
+        }
+
+        RideGroup<Lane8> group = new(step_s);
+        for (int first = 0; first < corners.Length; first += Lane8.Count)
+        {
+            Range side = first..Math.Min(first + Lane8.Count, corners.Length);
+            group.Drive(corners[side], new(road_m), figures.AsSpan(side));
         }
 
         return figures;
@@ -42,7 +48,7 @@ public static class RideRun
     public static void Over(
         ReadOnlyMemory<Corner> corners, ReadOnlyMemory<double> road_m, Memory<RideFigures> figures, int threads, CancellationToken cancel,
         double step_s = Step_s) =>
-        Share(corners, figures, threads, step_s, (groups, part) => groups.Drive(corners.Span[part], new(road_m.Span), figures.Span[part], cancel), cancel);
+        Share(corners, figures, threads, step_s, (group, side) => group.Drive(corners.Span[side], new(road_m.Span), figures.Span[side], cancel), cancel);
 
     /// <summary>Each corner over a road of its own: one hump at eight speeds, say.</summary>
     /// <param name="corners">The corners, any number.</param>
@@ -60,7 +66,7 @@ public static class RideRun
         if (roads_m.Length != corners.Length) throw new ArgumentException("One road a corner.", nameof(roads_m));
         foreach (double[] road in roads_m.Span)
             if (road.Length != roads_m.Span[0].Length) throw new ArgumentException("All roads are of one length.", nameof(roads_m));
-        Share(corners, figures, threads, step_s, (groups, part) => groups.Drive(corners.Span[part], new(roads_m.Span[part]), figures.Span[part], cancel), cancel);
+        Share(corners, figures, threads, step_s, (group, side) => group.Drive(corners.Span[side], new(roads_m.Span[side]), figures.Span[side], cancel), cancel);
     }
 
     /// <summary>One corner over the road with every step kept, settling included: for figures, spectra and distributions.</summary>
@@ -83,17 +89,17 @@ public static class RideRun
     }
 
     private static void Share(
-        ReadOnlyMemory<Corner> corners, Memory<RideFigures> figures, int threads, double step_s, Action<RideGroups, Range> drive, CancellationToken cancel)
+        ReadOnlyMemory<Corner> corners, Memory<RideFigures> figures, int threads, double step_s, Action<RideGroup<Lane8>, Range> drive, CancellationToken cancel)
     {
         if (figures.Length < corners.Length) throw new ArgumentException("One set of figures a corner.", nameof(figures));
         Parallel.For(
-            0, (corners.Length + RideGroups.Most - 1) / RideGroups.Most, new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancel },
-            () => new RideGroups(step_s),
-            (group, _, groups) =>
+            0, (corners.Length + Lane8.Count - 1) / Lane8.Count, new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancel },
+            () => new RideGroup<Lane8>(step_s),
+            (number, _, group) =>
             {
-                int first = group * RideGroups.Most;
-                drive(groups, first..Math.Min(first + RideGroups.Most, corners.Length));
-                return groups;
+                int first = number * Lane8.Count;
+                drive(group, first..Math.Min(first + Lane8.Count, corners.Length));
+                return group;
             },
             _ => { });
     }

@@ -10,8 +10,8 @@ public sealed class Screenshots(Served served, ITestOutputHelper output)
 
     [Theory(Explicit = true)]
     [InlineData("kit", Served.Kit, null)]
-    [InlineData("map", Served.Kit, ".tabs label:last-of-type")]
-    [InlineData("area", Served.Kit, ".tabs label:nth-of-type(4)")]
+    [InlineData("map", Served.Kit, "[data-question=height] .tabs label:last-of-type")]
+    [InlineData("area", Served.Kit, "[data-question=height] .tabs label:nth-of-type(4)")]
     [InlineData("behind", Served.Kit, "[data-question=height] .opened > .more > summary")]
     [InlineData("travel", Served.Kit, "[data-question=travel] > summary")]
     [InlineData("damping", Served.Kit, "[data-question=damping] > summary")]

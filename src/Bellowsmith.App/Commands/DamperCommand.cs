@@ -2,6 +2,7 @@ using System.CommandLine;
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies.Dyno;
 using Bellowsmith.Kits.Units;
@@ -27,13 +28,22 @@ internal static class DamperCommand
         command.Add(damper);
         command.Add(click);
         command.Add(compare);
+        FigureChoice<(DamperFigures Of, double? Click)> figure = new(
+            command, ("overlay", f => f.Of.Overlay(f.Click)), ("loops", f => f.Of.Loops(f.Click)), ("forces", f => f.Of.Forces()));
         StudyOptions options = new(command, withLoadCase: false, withAmbient: false);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             DynoUnit unit = Read(parsed.GetRequiredValue(damper));
             DynoResult result = DynoStudy.Answer(unit, parsed.GetValue(click), parsed.GetValue(compare) is { } other ? Read(other) : null);
+            DisplayUnits units = options.Units(parsed, new Dictionary<Dimension, string>());
+            string? drawn = figure.Write(parsed, () => (new DamperFigures(result, units), parsed.GetValue(click)));
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(DynoAnswer.Of(result)));
-            else DynoView.Show(Screen.Output(), result, options.Units(parsed, new Dictionary<Dimension, string>()));
+            else
+            {
+                DynoView.Show(Screen.Output(), result, units);
+                if (drawn is not null) Screen.Output().Say(drawn);
+            }
+
             return result.Clicks.Count > 0 ? Study.Answered : Study.NoSolution;
         }));
         return command;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies.Damping;
 
@@ -26,14 +27,24 @@ internal static class DampingCommand
         ratio.Required = true;
         command.Add(kit);
         command.Add(ratio);
-        StudyOptions options = new(command, withLoadCase: true);
+        FigureChoice<DampingFigures> figure = new(
+            command, ("ratio", f => f.Ratio()), ("amplitude", f => f.Amplitude()), ("air", f => f.GaugePressure()), ("overlay", f => f.Overlay()));
+        StrutOption strut = new(command, "Whose figure --output writes");
+        StudyOptions options = new(command, withLoadCase: true, withDamperTemperature: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
             DampingResult[] results = [.. DampingCases.Of(read, options.Conditions(parsed))
                 .Select(corner => DampingStudy.Answer(corner, parsed.GetValue(ratio)!.Value))];
+            DisplayUnits units = options.Units(parsed, read.WrittenUnits);
+            string? drawn = figure.Write(parsed, () => new DampingFigures(strut.Of(parsed, read, results, r => r.Case.End), units));
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(DampingAnswer.Of(results)));
-            else DampingView.Show(Screen.Output(), read, results, options.Units(parsed, read.WrittenUnits));
+            else
+            {
+                DampingView.Show(Screen.Output(), read, results, units);
+                if (drawn is not null) Screen.Output().Say(drawn);
+            }
+
             return results.All(r => r.Chosen is not null) ? Study.Answered : Study.NoSolution;
         }));
         return command;

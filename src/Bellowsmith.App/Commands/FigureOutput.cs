@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Runtime.CompilerServices;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Figures;
@@ -25,6 +26,8 @@ internal sealed class FigureOutput
         });
         command.Add(_output);
     }
+
+    public bool IsAsked(CommandResult result) => result.GetValue(_output) is { Length: > 0 };
 
     /// <summary>Draws and writes the figure where one is asked for, and returns the file written; null where none is asked for.</summary>
     /// <param name="parsed">What was typed.</param>

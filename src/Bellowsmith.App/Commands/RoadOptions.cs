@@ -42,14 +42,14 @@ internal sealed class RoadOptions
     private readonly Option<double> _seconds = new("--seconds")
     {
         Description = "Time driven; the first 5 s are not counted. A bump takes 10 s, a profile its own length, if nothing is said.",
-        DefaultValueFactory = _ => 60,
         HelpName = "number",
     };
 
     private readonly Option<ulong> _seed = new("--seed") { Description = "Which of the many roads of this class.", DefaultValueFactory = _ => 1, HelpName = "number" };
 
-    public RoadOptions(Command command)
+    public RoadOptions(Command command, double usualSeconds = 60)
     {
+        _seconds.DefaultValueFactory = _ => usualSeconds;
         _bump.AcceptOnlyFromAmong([.. _shapes.Keys]);
         _speed.Required = true;
         foreach (Option option in new Option[] { _class, _density, _bump, _length, _height, _ramp, _profile, _speed, _seconds, _seed }) command.Add(option);

@@ -29,6 +29,13 @@ internal static class RideView
         screen.Answer(words.Answer());
         screen.Point("set to", words.Setting());
         foreach ((string about, string text) in words.Points()) screen.Point(about, text);
+        if (result.Response is { } response)
+        {
+            ResponseWords waves = new(response, units);
+            screen.Point("waves", waves.Answer());
+            screen.Point("", waves.Beside());
+        }
+
         foreach ((string change, string text) in words.Neighbours()) screen.Point(change, text);
         foreach (Note note in Notes.Of(result)) screen.Point(note.About, note.Text);
     }

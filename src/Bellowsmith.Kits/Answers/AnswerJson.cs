@@ -27,6 +27,8 @@ public static class AnswerJson
 
     public static string Write(RideAnswer answer) => JsonSerializer.Serialize(answer, _context.RideAnswer);
 
+    public static string Write(MapAnswer answer) => JsonSerializer.Serialize(answer, _context.MapAnswer);
+
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
     public static string Write(LeakAnswer answer) => JsonSerializer.Serialize(answer, _context.LeakAnswer);
@@ -57,6 +59,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]
+[JsonSerializable(typeof(MapAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(LeakAnswer))]
 [JsonSerializable(typeof(PairAnswer))]

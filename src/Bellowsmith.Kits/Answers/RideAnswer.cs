@@ -15,7 +15,7 @@ public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> S
         double? OutsideMeasuredSpeed, double? OutsideMeasuredHeight, double? GaugePressureLow_kPa, double? GaugePressureHigh_kPa,
         double? TemperatureLow_degC, double? TemperatureHigh_degC, double? HumpSpeed_km_per_h,
         IReadOnlyList<TravelShare> Travel, IReadOnlyList<SpeedShare> DamperSpeeds, IReadOnlyList<Beside> Neighbours, string Reason,
-        IReadOnlyList<Note> Notes);
+        IReadOnlyList<Note> Notes, double? DamperTemperature_degC, IReadOnlyList<Wave>? Response);
 
     public sealed record TravelShare(double Share, double Travel_mm);
 
@@ -23,6 +23,11 @@ public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> S
 
     public sealed record Beside(
         string Change, double? WeightedRms_m_per_s2, double? TravelRms_mm, double? TyreLoadRms_N, double? StopContactsPerKm, double? PeakStopForce_N);
+
+    /// <summary>One settled sine road; amplitudes are half of crest to trough.</summary>
+    public sealed record Wave(
+        double Frequency_Hz, double Amplitude_mm, double BodyTransmissibility, double BodyRms_m_per_s2, double TravelAmplitude_mm, double TyreLoadAmplitude_N,
+        bool StopTouched, bool LeavesRoad, bool OutsideMeasuredSpeed, bool Steady);
 
     public static RideAnswer Of(IEnumerable<RideResult> results) => new(results.ToDictionary(r => Names.Of(r.Strut.End), Of));
 
@@ -39,8 +44,13 @@ public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> S
             d?.Temperature_K?.Low - 273.15, d?.Temperature_K?.High - 273.15, d?.HumpSpeed_m_per_s * 3.6,
             [.. d?.TravelShares.Select(t => new TravelShare(t.Share, t.Travel_m * 1e3)) ?? []],
             [.. d?.DamperSpeeds.Select(s => new SpeedShare(s.From_m_per_s, s.To_m_per_s, s.Share)) ?? []],
-            [.. r.Neighbours.Select(n => Of(r, n))], r.Reason ?? "", [.. Answers.Notes.Of(r)]);
+            [.. r.Neighbours.Select(n => Of(r, n))], r.Reason ?? "", [.. Answers.Notes.Of(r)],
+            r.Strut.DamperTemperature_K - 273.15, r.Response is { } response ? [.. response.All.SelectMany(Of)] : null);
     }
+
+    private static IEnumerable<Wave> Of(WaveResponse waves) => waves.Points.Select(p => new Wave(
+        p.Frequency_Hz, waves.Amplitude_m * 1e3, p.BodyTransmissibility, p.BodyRms_m_per_s2, p.TravelAmplitude_m * 1e3, p.TyreLoadAmplitude_N,
+        p.StopTouched, p.LeavesRoad, p.OutsideMeasuredSpeed, p.Steady));
 
     private static Beside Of(RideResult r, RideNeighbour n) => new(
         n.Change, n.Figures?.WeightedRms_m_per_s2, n.Figures?.TravelRms_m * 1e3, n.Figures?.TyreLoadRms_N,

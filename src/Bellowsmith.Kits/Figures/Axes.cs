@@ -49,6 +49,16 @@ internal static class Axes
             : new ChartAxis("click from closed", "", low - 1, high + 1, 0);
     }
 
+    /// <summary>Whole clicks upward, one beyond either end.</summary>
+    public static ChartAxis WholeClicks(double[] clicks)
+    {
+        (int low, int high) = ((int)Math.Floor(clicks.Min()) - 1, (int)Math.Ceiling(clicks.Max()) + 1);
+        return new ChartAxis("click from closed", "", low, high, 0)
+        {
+            OwnTicks = [.. Enumerable.Range(low, high - low + 1).Where(click => click >= 0).Select(click => new ChartTick(click, PlainNumbers.Fixed(click, 0)))],
+        };
+    }
+
     /// <summary>Around natural logarithms, with ticks at 1, 2 and 5 times powers of ten, at the powers alone where those are many.</summary>
     public static ChartAxis Logarithms(string title, string unit, double[] logs)
     {

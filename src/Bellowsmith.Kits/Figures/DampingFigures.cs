@@ -64,18 +64,18 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units, dou
     public Chart? GaugePressure()
     {
         StateDamping[] heights = [.. result.Heights.Where(h => h.State.GaugePressure_Pa is not null).OrderBy(h => h.State.GaugePressure_Pa)];
-        StateDamping[] loads = [.. result.Loads.Where(l => l.State.GaugePressure_Pa is not null)];
+        StateDamping[] loads = [.. result.Loads.Where(l => l is { State.GaugePressure_Pa: not null, Click: not null })];
         if (!heights.Concat(loads).Any(s => s.Click is not null)) return null;
         double[] x = [.. heights.Select(Gauge)], y = [.. heights.Select(Click)];
-        ChartMark[] others = [.. loads.Where(l => l.State.Load != result.Case.Load && l.Click is not null).Select(l => new ChartMark(MarkKind.State, Gauge(l), Click(l), l.State.Load))];
+        ChartMark[] others = [.. loads.Where(l => l.State.Load != result.Case.Load).Select(l => new ChartMark(MarkKind.State, Gauge(l), Click(l), l.State.Load))];
         return new Chart
         {
             Id = "dampingGaugePressure",
             Title = Title("Click that keeps the ratio over gauge pressure"),
             Summary = $"{_said} {Kept(heights)}".TrimEnd(),
             X = Axes.Around("gauge pressure", Dimension.GaugePressure, units, [.. heights.Concat(loads).Select(s => s.State.GaugePressure_Pa!.Value)]),
-            Y = Axes.Clicks([.. heights.Concat(loads).Select(Click).Where(double.IsFinite)]),
-            Curves = [ChartCurve.Solid("other heights, load held", x, y)],
+            Y = Axes.WholeClicks([.. heights.Concat(loads).Select(Click).Where(double.IsFinite)]),
+            Curves = [ChartCurve.Solid("other heights, load held", x, y) with { Kind = CurveKind.Beside }],
             Measured = [new ChartPoints("", x, y)],
             Marks = [.. others, .. Best is { Click: { } click } && result.Case.Drive?.GaugePressure_Pa is { } drive
                 ? [new ChartMark(Kind, units.Value(Dimension.GaugePressure, drive), click, $"{Named}click {PlainNumbers.Chosen(click)} · {units.Text(Dimension.GaugePressure, drive)} gauge")]

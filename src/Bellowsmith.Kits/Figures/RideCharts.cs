@@ -11,12 +11,13 @@ namespace Bellowsmith.Kits.Figures;
 public sealed class RideCharts(RideResult result, DisplayUnits units)
 {
     private const int MostBars = 48;
+    private const double LeastSeen_percent = 0.1;
     private static readonly double[] _widths_m = [0.0005, 0.001, 0.002, 0.005, 0.01, 0.02, 0.05];
 
     private readonly RideWords _words = new(result, units);
 
     /// <summary>All that have something to show, in the order one reads them.</summary>
-    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours()]).OfType<Chart>()];
+    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours(), Waves()]).OfType<Chart>()];
 
     /// <summary>Share of the time at each damper speed, extension +; dashed where it moves faster than it was measured.</summary>
     public Chart? Speeds()
@@ -26,13 +27,18 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
         ChartBars all = Bars(Dimension.Speed, width, speeds.Select(s => ((int)Math.Round(s.From_m_per_s / width), s.Share)));
         (double most, double least) = (units.Value(Dimension.Speed, result.Strut.Damper.GreatestRebound_m_per_s), units.Value(Dimension.Speed, -result.Strut.Damper.GreatestCompression_m_per_s));
         bool[] outside = [.. Enumerable.Range(0, all.Heights.Length).Select(k => all.Edges[k] >= most || all.Edges[k + 1] <= least)];
-        return Histogram("rideSpeeds", "Damper speeds", Dimension.Speed, "damper velocity, rebound +", all) with
+        Chart chart = Histogram("rideSpeeds", "Damper speeds", Dimension.Speed, "damper velocity, rebound +", all);
+        return chart with
         {
-            Summary = $"{_words.Answer()} {PlainNumbers.Share(detail.OutsideMeasuredSpeed)} of the time the damper moves faster than it was measured.",
+            X = Widened(Seen(chart.X, all), least, most),
+            Summary = $"{_words.Answer()} {Faster(detail.OutsideMeasuredSpeed)}",
             Bars = [all with { Heights = [.. all.Heights.Select((h, k) => outside[k] ? 0 : h)] }, all with { Heights = [.. all.Heights.Select((h, k) => outside[k] ? h : 0)], IsOutside = true }],
             Uprights = [.. ((double[])[least, most]).Where(double.IsFinite).Select(v => new ChartUpright(UprightKind.Limit, v, "measured to here"))],
         };
     }
+
+    /// <summary>How much of waves the body follows; null where they were not asked for.</summary>
+    public Chart? Waves() => result.Response is { } response ? new ResponseFigures(response, units).Transmissibility() : null;
 
     /// <summary>Density of body acceleration over frequency, plain and as a seated person feels it; null over a single bump or on a run too short.</summary>
     public Chart? Spectrum() => result.Road.Surface is RoadWithBump || result.Detail is not { } detail
@@ -49,7 +55,7 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
         Chart chart = Histogram("rideTravel", "Wheel travel", Dimension.Length, "wheel travel from rest, bump +", bars);
         return chart with
         {
-            X = ChartAxis.Around(chart.X.Title, chart.X.Unit, [chart.X.Low, chart.X.High, 0, stop]) with { Decimals = chart.X.Decimals },
+            X = Widened(chart.X, 0, stop),
             Summary = $"{_words.Answer()} The wheel moves from {Text(travel.Min())} to {Text(travel.Max())}.",
             Uprights = [new(UprightKind.Centre, 0, "at rest"), .. double.IsNaN(stop) ? Array.Empty<ChartUpright>() : [new(UprightKind.Limit, stop, $"stop touched at {Text(detail.StopContact_m!.Value)}")]],
         };
@@ -60,18 +66,17 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
     {
         if (result.Figures is not { } here) return null;
         (string Name, double Value)[] all = [("this setting", here.WeightedRms_m_per_s2), .. result.Neighbours.Select(n => (n.Figures is null ? $"{n.Change}: cannot stand" : n.Change, n.Figures?.WeightedRms_m_per_s2 ?? double.NaN))];
-        double[] values = [.. all.Select(a => a.Value)], rows = [.. all.Select((_, k) => (double)(all.Length - 1 - k))];
-        ChartAxis up = new("", "", -0.5, all.Length - 0.5, 0) { OwnTicks = [.. all.Zip(rows, (a, row) => new ChartTick(row, a.Name))] };
+        double[] values = [.. all.Select(a => a.Value)], beside = [.. values.Skip(1).Where(double.IsFinite)];
+        double room = 0.08 * (values.Where(double.IsFinite).Max() - values.Where(double.IsFinite).Min());
+        ChartMark[] marks = [.. all.Select((a, k) => new ChartMark(k == 0 ? MarkKind.Setting : MarkKind.State, a.Value, all.Length - 1 - k, $"{Number(a.Value)} m/s²")).Where(m => double.IsFinite(m.X))];
         return new Chart
         {
             Id = "rideNeighbours",
             Title = Title("This setting and a step aside"),
-            Summary = $"{_words.Answer()} A step aside it is {Number(values.Skip(1).Where(double.IsFinite).DefaultIfEmpty(values[0]).Min())} to {Number(values.Skip(1).Where(double.IsFinite).DefaultIfEmpty(values[0]).Max())} m/s².",
-            X = ChartAxis.Around("weighted body acceleration, r.m.s.", "m/s²", values),
-            Y = up,
-            Uprights = [new(UprightKind.Centre, values[0], "")],
-            Measured = [new ChartPoints("", values[1..], rows[1..])],
-            Marks = [new(MarkKind.Setting, values[0], rows[0], $"this setting · {Number(values[0])} m/s²")],
+            Summary = $"{_words.Answer()}{(beside.Length == 0 ? "" : $" A step aside it is {Number(beside.Min())} to {Number(beside.Max())} m/s².")}",
+            X = ChartAxis.Around("weighted body acceleration, r.m.s.", "m/s²", [.. values, .. values.Select(v => v - room), .. values.Select(v => v + room)]),
+            Y = new ChartAxis("", "", -0.5, all.Length - 0.5, 0) { OwnTicks = [.. all.Select((a, k) => new ChartTick(all.Length - 1 - k, a.Name))] },
+            Marks = marks,
         };
     }
 
@@ -94,6 +99,19 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
             [.. Enumerable.Range(first, last - first + 2).Select(k => units.Value(dimension, k * width))],
             [.. Enumerable.Range(first, last - first + 1).Select(k => 100 * of.GetValueOrDefault(k))]);
     }
+
+    // Few steps are very fast, on the stop or off the road; they would flatten all others.
+    private static ChartAxis Seen(ChartAxis axis, ChartBars bars)
+    {
+        int first = Array.FindIndex(bars.Heights, h => h >= LeastSeen_percent), last = Array.FindLastIndex(bars.Heights, h => h >= LeastSeen_percent);
+        return first < 0 ? axis : ChartAxis.Around(axis.Title, axis.Unit, [bars.Edges[first], bars.Edges[last + 1]]) with { Decimals = axis.Decimals };
+    }
+
+    private static ChartAxis Widened(ChartAxis axis, params ReadOnlySpan<double> to) =>
+        ChartAxis.Around(axis.Title, axis.Unit, [axis.Low, axis.High, .. to]) with { Decimals = axis.Decimals };
+
+    private static string Faster(double share) => share == 0 ? "The damper never moves faster than it was measured."
+        : $"For {PlainNumbers.Chosen(100 * share, 2)} % of the time the damper moves faster than it was measured.";
 
     private string Title(string what) => $"{what}, {Names.Of(result.Strut.End)} strut";
 

@@ -68,17 +68,17 @@ internal sealed class ChartAxes(Pen pen, ChartLayout layout, ChartPlot plot, flo
     private void Margin()
     {
         float leading = 1.2f * Letters, floor = Area.Bottom;
-        (IReadOnlyList<string> Lines, float X, float Y)[] names =
-            [.. layout.Margins.Select(m => (m.Lines, X: plot.Across(m.X), Y: plot.Up(m.Y))).Where(m => m.Y >= Area.Top - 1 && m.Y <= Area.Bottom + 1).OrderBy(m => m.Y)];
+        (IReadOnlyList<string> Lines, float X, float Y, Shade Colour)[] names =
+            [.. layout.Margins.Select(m => (m.Lines, X: plot.Across(m.X), Y: plot.Up(m.Y), m.Colour)).Where(m => m.Y >= Area.Top - 1 && m.Y <= Area.Bottom + 1).OrderBy(m => m.Y)];
         float[] tops = [.. names.Select(n => n.Y - n.Lines.Count * leading / 2)];
         for (int k = 1; k < names.Length; k++) tops[k] = Math.Max(tops[k], tops[k - 1] + names[k - 1].Lines.Count * leading);
         for (int k = names.Length - 1; k >= 0; floor = tops[k--]) tops[k] = Math.Min(tops[k], floor - names[k].Lines.Count * leading + (k == names.Length - 1 ? leading / 2 : 0));
-        foreach (((IReadOnlyList<string> lines, float x, float y), float top) in names.Zip(tops))
+        foreach (((IReadOnlyList<string> lines, float x, float y, Shade colour), float top) in names.Zip(tops))
         {
             float middle = top + lines.Count * leading / 2;
             if (Math.Abs(middle - y) > 1) pen.Line(Math.Min(x + 3, Area.Right), y, Area.Right + 0.5f * size, middle, Shade.Quiet, 0.35f);
             for (int k = 0; k < lines.Count; k++)
-                pen.Words(lines[k], Area.Right + 0.7f * size, top + k * leading + 0.95f * Letters, Letters, Shade.Ink);
+                pen.Words(lines[k], Area.Right + 0.7f * size, top + k * leading + 0.95f * Letters, Letters, colour, bold: colour == Shade.Accent);
         }
     }
 

@@ -51,30 +51,31 @@ internal sealed class ChartLayout
     public float Letters => 0.9f * _size;
 
     /// <summary>Names of lines that reach the right edge of a wide figure, broken into lines, with the place they end at.</summary>
-    public IEnumerable<(IReadOnlyList<string> Lines, double X, double Y)> Margins => _wide
-        ? Ends().Where(e => AtEdge(e.X)).Select(e => (_pen.Lines(e.Label, Letters, GreatestMargin * _box.Width - _size), e.X, e.Y)) : [];
+    public IEnumerable<(IReadOnlyList<string> Lines, double X, double Y, Shade Colour)> Margins => _wide
+        ? Ends().Where(e => AtEdge(e.X)).Select(e => (_pen.Lines(e.Label, Letters, GreatestMargin * _box.Width - _size), e.X, e.Y, e.Colour)) : [];
 
     /// <summary>Names of the other lines with the place they name.</summary>
-    public IEnumerable<(string Label, SKPoint At)> Inside(ChartPlot plot) =>
+    public IEnumerable<(string Label, SKPoint At, Shade Colour)> Inside(ChartPlot plot) =>
         from end in Ends()
         where !(_wide && AtEdge(end.X))
         let at = new SKPoint(end.Across ? plot.Area.Right : plot.Across(end.X), plot.Up(end.Y))
         where plot.Holds(at)
-        select (end.Label, at);
+        select (end.Label, at, end.Colour);
 
     public void Note(string text)
     {
         if (_wide) _pen.Words(text, _box.Right, _box.Top + _size, Letters, Shade.Quiet, align: Align.Right);
     }
 
-    private IEnumerable<(string Label, double X, double Y, bool Across)> Ends()
+    private IEnumerable<(string Label, double X, double Y, bool Across, Shade Colour)> Ends()
     {
         foreach (ChartCurve line in (IEnumerable<ChartCurve>)[.. _chart.Limits, .. _chart.Centres])
-            if (End(line.X, line.Y) is >= 0 and int k && line.Label.Length > 0) yield return (line.Label, line.X[k], line.Y[k], true);
+            if (End(line.X, line.Y) is >= 0 and int k && line.Label.Length > 0) yield return (line.Label, line.X[k], line.Y[k], true, Shade.Ink);
         foreach (ChartCurve curve in _chart.Curves.Where(c => c.LabelAt >= 0 && c.LabelAt < c.X.Length && c.Label.Length > 0))
-            yield return (curve.Label, curve.X[curve.LabelAt], double.IsFinite(curve.Y[curve.LabelAt]) ? curve.Y[curve.LabelAt] : curve.Outside[curve.LabelAt], false);
+            yield return (curve.Label, curve.X[curve.LabelAt], double.IsFinite(curve.Y[curve.LabelAt]) ? curve.Y[curve.LabelAt] : curve.Outside[curve.LabelAt], false,
+                curve.Kind == CurveKind.Setting ? Shade.Accent : Shade.Ink);
         foreach (ChartPoints points in _chart.Measured.Where(m => _wide && m.Joined && m.Label.Length > 0))
-            if (End(points.X, points.Y) is >= 0 and int k) yield return (points.Label, points.X[k], points.Y[k], false);
+            if (End(points.X, points.Y) is >= 0 and int k) yield return (points.Label, points.X[k], points.Y[k], false, Shade.Ink);
     }
 
     private static int End(double[] x, double[] y) => Enumerable.Range(0, x.Length).LastOrDefault(k => double.IsFinite(x[k]) && double.IsFinite(y[k]), -1);

@@ -38,7 +38,7 @@ internal sealed class ChartView
             _labels.Write(mark.Label, _plot.At(mark.X, mark.Y), ChartShapes.Colour(mark.Kind), mark.Kind == MarkKind.Setting, 1, -1, 0);
         foreach (ChartInterval interval in _chart.Intervals.Where(i => double.IsFinite(i.X) && double.IsFinite(i.Y)))
             _labels.Write(interval.Label, Top(interval), ChartShapes.Colour(interval.Kind), false, 0, 1, -1);
-        foreach ((string label, SKPoint at) in _layout.Inside(_plot)) _labels.Write(label, at, Shade.Ink, false, 1, -1, 0);
+        foreach ((string label, SKPoint at, Shade colour) in _layout.Inside(_plot)) _labels.Write(label, at, colour, colour == Shade.Accent, 1, -1, 0);
         foreach (ChartPoints points in _layout.Keyed)
             _labels.Write($"• {points.Label}", new SKPoint(Area.Left + 2, Area.Bottom - 3), Shade.Quiet, false, 1);
         if (_labels.Unplaced > 0) _layout.Note($"{_labels.Unplaced} more without room for their words");

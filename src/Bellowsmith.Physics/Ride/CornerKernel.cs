@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Bellowsmith.Physics.Ride;
 
 /// <summary>Where the masses are and how they move, against drive on a flat road; κ of the air.</summary>
@@ -22,56 +24,67 @@ internal struct CornerSample<T>
 internal sealed class CornerKernel<T>
     where T : struct, ILane<T>
 {
-    private readonly LanePolynomial<T> _force, _forceByEntropy, _forceBySquare, _cooling, _coolingByEntropy, _damperRatio;
-    private readonly CellSum<T> _damper, _bumpStop, _topOut;
-    private readonly T _perBody, _perWheel, _tyreRate, _tyreStatic, _static, _centre, _perHalf, _perTime;
-    private readonly T _step, _halfStep, _halfSquare;
+    private readonly LanePolynomial<T> _force = new(), _forceByEntropy = new(), _forceBySquare = new(), _cooling = new(), _coolingByEntropy = new(), _damperRatio = new();
+    private readonly KnotCurves<T> _damper = new(), _bumpStop = new(), _topOut = new();
+    private readonly LaneArray<CornerNumbers<T>> _numbers = new(1);
 
-    public CornerKernel(ReadOnlySpan<Corner> corners, double step_s)
+    public CornerKernel()
     {
-        (_force, _forceByEntropy, _forceBySquare) = (new(corners, c => c.Force), new(corners, c => c.ForceByEntropy), new(corners, c => c.ForceByEntropySquare));
-        (_cooling, _coolingByEntropy) = (new(corners, c => c.Cooling), new(corners, c => c.CoolingByEntropy));
-        _damperRatio = new(corners, c => c.DamperRatio);
-        _damper = new(Curves(corners, c => c.DamperForce));
-        _bumpStop = new(Curves(corners, c => c.BumpStop));
-        _topOut = new(Curves(corners, c => c.TopOut));
-        _perBody = Lanes.Of<T>(corners, c => 1 / c.SprungMass_kg);
-        _perWheel = Lanes.Of<T>(corners, c => 1 / c.UnsprungMass_kg);
-        _tyreRate = Lanes.Of<T>(corners, c => c.TyreRate_N_per_m);
-        _static = Lanes.Of<T>(corners, c => c.StaticForce_N);
-        _tyreStatic = Lanes.Of<T>(corners, c => c.StaticForce_N + c.UnsprungMass_kg * StandardGravity.Value_m_per_s2);
-        _centre = Lanes.Of<T>(corners, c => c.Range.Centre_m);
-        _perHalf = Lanes.Of<T>(corners, c => 1 / c.Range.Half_m);
-        _perTime = Lanes.Of<T>(corners, c => step_s / c.TimeConstant_s);
-        (_step, _halfStep, _halfSquare) = (T.All(step_s), T.All(step_s / 2), T.All(step_s * step_s / 2));
+    }
+
+    public CornerKernel(ReadOnlySpan<Corner> corners, double step_s) => Load(corners, step_s);
+
+    /// <summary>Takes other corners, no more than there are lanes.</summary>
+    public void Load(ReadOnlySpan<Corner> corners, double step_s)
+    {
+        _force.Load(corners, c => c.Force);
+        _forceByEntropy.Load(corners, c => c.ForceByEntropy);
+        _forceBySquare.Load(corners, c => c.ForceByEntropySquare);
+        _cooling.Load(corners, c => c.Cooling);
+        _coolingByEntropy.Load(corners, c => c.CoolingByEntropy);
+        _damperRatio.Load(corners, c => c.DamperRatio);
+        _damper.Load(corners, c => c.DamperForce);
+        _bumpStop.Load(corners, c => c.BumpStop);
+        _topOut.Load(corners, c => c.TopOut);
+        _numbers.Items[0] = CornerNumbers<T>.Of(corners, step_s);
     }
 
     /// <summary>Moves through a block of the road, one height a step, and lets out one sample a step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Advance(ref CornerState<T> state, ReadOnlySpan<T> road_m, Span<CornerSample<T>> samples)
     {
+        ref readonly CornerNumbers<T> c = ref _numbers.Items[0];
+        ReadOnlySpan<T> force0 = _force.Powers, force1 = _forceByEntropy.Powers, force2 = _forceBySquare.Powers;
+        ReadOnlySpan<T> cooling0 = _cooling.Powers, cooling1 = _coolingByEntropy.Powers, damperRatio = _damperRatio.Powers;
+        KnotSum<T> damper = _damper.Sum, bumpStop = _bumpStop.Sum, topOut = _topOut.Sum;
         T one = T.All(1), zero = T.All(0), less = T.All(-1);
         (T body, T bodyVelocity, T bodyAcceleration) = (state.Body, state.BodyVelocity, state.BodyAcceleration);
         (T wheel, T wheelVelocity, T wheelAcceleration, T entropy) = (state.Wheel, state.WheelVelocity, state.WheelAcceleration, state.Entropy);
         for (int k = 0; k < samples.Length; k++)
         {
-            body = T.MultiplyAdd(_halfSquare, bodyAcceleration, T.MultiplyAdd(_step, bodyVelocity, body));
-            wheel = T.MultiplyAdd(_halfSquare, wheelAcceleration, T.MultiplyAdd(_step, wheelVelocity, wheel));
-            T bodyPredicted = T.MultiplyAdd(_step, bodyAcceleration, bodyVelocity);
-            T wheelPredicted = T.MultiplyAdd(_step, wheelAcceleration, wheelVelocity);
+            body = T.MultiplyAdd(c.HalfSquare, bodyAcceleration, T.MultiplyAdd(c.Step, bodyVelocity, body));
+            wheel = T.MultiplyAdd(c.HalfSquare, wheelAcceleration, T.MultiplyAdd(c.Step, wheelVelocity, wheel));
+            T bodyPredicted = T.MultiplyAdd(c.Step, bodyAcceleration, bodyVelocity);
+            T wheelPredicted = T.MultiplyAdd(c.Step, wheelAcceleration, wheelVelocity);
 
             T travel = wheel - body;
-            T t = T.Max(less, T.Min(one, (travel - _centre) * _perHalf));
-            entropy = T.MultiplyAdd(_perTime, T.MultiplyAdd(entropy, _coolingByEntropy.At(t), _cooling.At(t)), entropy);
-            T ratio = _damperRatio.At(t), velocity = ratio * (bodyPredicted - wheelPredicted);
-            T air = T.MultiplyAdd(entropy, T.MultiplyAdd(entropy, _forceBySquare.At(t), _forceByEntropy.At(t)), _force.At(t));
-            T stop = _bumpStop.At(travel);
-            T strut = stop + _topOut.At(travel) - _damper.At(velocity);
-            T force = T.MultiplyAdd(ratio, strut, air - _static);
-            T tyre = T.Max(zero, T.MultiplyAdd(_tyreRate, road_m[k] - wheel, _tyreStatic));
+            T t = T.Max(less, T.Min(one, (travel - c.Centre) * c.PerHalf));
+            T ratio = LanePolynomial<T>.At(damperRatio, t), velocity = ratio * (bodyPredicted - wheelPredicted);
+            T stop = zero, stops = zero;
+            if (T.AnyAbove(travel, c.Contact) || T.AnyAbove(c.Topped, travel))
+            {
+                stop = bumpStop.At(travel);
+                stops = stop + topOut.At(travel);
+            }
 
-            T bodyNext = force * _perBody, wheelNext = (tyre - _tyreStatic - force) * _perWheel;
-            bodyVelocity = T.MultiplyAdd(_halfStep, bodyAcceleration + bodyNext, bodyVelocity);
-            wheelVelocity = T.MultiplyAdd(_halfStep, wheelAcceleration + wheelNext, wheelVelocity);
+            entropy = T.MultiplyAdd(c.PerTime, T.MultiplyAdd(entropy, LanePolynomial<T>.At(cooling1, t), LanePolynomial<T>.At(cooling0, t)), entropy);
+            T air = T.MultiplyAdd(entropy, T.MultiplyAdd(entropy, LanePolynomial<T>.At(force2, t), LanePolynomial<T>.At(force1, t)), LanePolynomial<T>.At(force0, t));
+            T force = T.MultiplyAdd(ratio, stops - damper.At(velocity), air - c.Static);
+            T tyre = T.Max(zero, T.MultiplyAdd(c.TyreRate, road_m[k] - wheel, c.TyreStatic));
+
+            T bodyNext = force * c.PerBody, wheelNext = (tyre - c.TyreStatic - force) * c.PerWheel;
+            bodyVelocity = T.MultiplyAdd(c.HalfStep, bodyAcceleration + bodyNext, bodyVelocity);
+            wheelVelocity = T.MultiplyAdd(c.HalfStep, wheelAcceleration + wheelNext, wheelVelocity);
             (bodyAcceleration, wheelAcceleration) = (bodyNext, wheelNext);
             samples[k] = new() { Acceleration = bodyNext, Travel = travel, DamperVelocity = velocity, TyreForce = tyre, StopForce = stop, Entropy = entropy };
         }
@@ -86,12 +99,5 @@ internal sealed class CornerKernel<T>
             WheelAcceleration = wheelAcceleration,
             Entropy = entropy,
         };
-    }
-
-    private static MonotoneCurve?[] Curves(ReadOnlySpan<Corner> corners, Func<Corner, MonotoneCurve?> curve)
-    {
-        MonotoneCurve?[] curves = new MonotoneCurve?[corners.Length];
-        for (int lane = 0; lane < curves.Length; lane++) curves[lane] = curve(corners[lane]);
-        return curves;
     }
 }

@@ -21,15 +21,18 @@ internal interface ILane<T>
 
     static abstract T operator *(T a, T b);
 
-    static abstract T operator /(T a, T b);
-
     /// <summary>a·b + c, rounded once.</summary>
     static abstract T MultiplyAdd(T a, T b, T c);
 
+    /// <summary>a where a is less, else b.</summary>
     static abstract T Min(T a, T b);
 
+    /// <summary>a where a is greater, else b.</summary>
     static abstract T Max(T a, T b);
 
     /// <summary>1 where the value is above zero, else 0.</summary>
     static abstract T Positive(T a);
+
+    /// <summary>Whether a is above b in any lane: what is nothing in all of them need not be computed.</summary>
+    static abstract bool AnyAbove(T a, T b);
 }

@@ -30,17 +30,17 @@ internal readonly struct Lane1(double value) : ILane<Lane1>
     public static Lane1 operator *(Lane1 a, Lane1 b) => new(a._value * b._value);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane1 operator /(Lane1 a, Lane1 b) => new(a._value / b._value);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane1 MultiplyAdd(Lane1 a, Lane1 b, Lane1 c) => new(Math.FusedMultiplyAdd(a._value, b._value, c._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane1 Min(Lane1 a, Lane1 b) => new(Math.Min(a._value, b._value));
+    public static Lane1 Min(Lane1 a, Lane1 b) => new(double.MinNative(a._value, b._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane1 Max(Lane1 a, Lane1 b) => new(Math.Max(a._value, b._value));
+    public static Lane1 Max(Lane1 a, Lane1 b) => new(double.MaxNative(a._value, b._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane1 Positive(Lane1 a) => new(a._value > 0 ? 1 : 0);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static bool AnyAbove(Lane1 a, Lane1 b) => a._value > b._value;
 }

@@ -29,18 +29,18 @@ internal readonly struct Lane8(Vector512<double> values) : ILane<Lane8>
     public static Lane8 operator *(Lane8 a, Lane8 b) => new(a._values * b._values);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane8 operator /(Lane8 a, Lane8 b) => new(a._values / b._values);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane8 MultiplyAdd(Lane8 a, Lane8 b, Lane8 c) => new(Vector512.FusedMultiplyAdd(a._values, b._values, c._values));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane8 Min(Lane8 a, Lane8 b) => new(Vector512.Min(a._values, b._values));
+    public static Lane8 Min(Lane8 a, Lane8 b) => new(Vector512.MinNative(a._values, b._values));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane8 Max(Lane8 a, Lane8 b) => new(Vector512.Max(a._values, b._values));
+    public static Lane8 Max(Lane8 a, Lane8 b) => new(Vector512.MaxNative(a._values, b._values));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane8 Positive(Lane8 a) =>
         new(Vector512.ConditionalSelect(Vector512.GreaterThan(a._values, Vector512<double>.Zero), Vector512.Create(1.0), Vector512<double>.Zero));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static bool AnyAbove(Lane8 a, Lane8 b) => Vector512.GreaterThanAny(a._values, b._values);
 }

@@ -1,30 +1,37 @@
+using System.Runtime.CompilerServices;
+
 namespace Bellowsmith.Physics.Ride;
 
-/// <summary>A polynomial of its own in every lane, by Horner's rule.</summary>
+/// <summary>A polynomial of its own in every lane.</summary>
 internal sealed class LanePolynomial<T>
     where T : struct, ILane<T>
 {
-    private readonly T[] _powers;
+    private readonly LaneArray<T> _powers = new();
 
-    public LanePolynomial(ReadOnlySpan<Corner> corners, Func<Corner, TravelPolynomial> polynomial)
+    /// <summary>The greatest first; a lane of a lesser degree begins with zeros.</summary>
+    public ReadOnlySpan<T> Powers => _powers.Items;
+
+    public void Load(ReadOnlySpan<Corner> corners, Func<Corner, TravelPolynomial> polynomial)
     {
         int count = 0;
         foreach (Corner corner in corners) count = Math.Max(count, polynomial(corner).Powers.Length);
-        double[][] powers = new double[corners.Length][];
-        for (int lane = 0; lane < corners.Length; lane++)
+        double[][] rows = new double[corners.Length][];
+        for (int lane = 0; lane < rows.Length; lane++)
         {
-            powers[lane] = new double[count];
-            polynomial(corners[lane]).Powers.CopyTo(powers[lane], 0);
+            rows[lane] = new double[count];
+            polynomial(corners[lane]).Powers.CopyTo(rows[lane], 0);
+            Array.Reverse(rows[lane]);
         }
 
-        _powers = Lanes.Gather<T>(powers);
+        Lanes.Gather(rows, _powers);
     }
 
-    public T At(T t)
+    /// <summary>By Horner's rule.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T At(ReadOnlySpan<T> powers, T t)
     {
-        ReadOnlySpan<T> powers = _powers;
-        T value = powers[^1];
-        for (int k = powers.Length - 2; k >= 0; k--) value = T.MultiplyAdd(value, t, powers[k]);
+        T value = powers[0];
+        foreach (ref readonly T power in powers[1..]) value = T.MultiplyAdd(value, t, power);
         return value;
     }
 }

@@ -2,27 +2,38 @@ namespace Bellowsmith.Physics.Ride;
 
 /// <summary>
 /// A smooth function of wheel travel as one polynomial in t ∈ [−1, 1]: no table look-up, so that lanes with different cases
-/// stay in step. Interpolated at Chebyshev points, whose error is within a small factor of the best polynomial's
-/// [Trefethen 2013, ch. 16].
+/// stay in step. A Chebyshev series through 17 places, cut where what is left out stays within a tolerance; its error is within
+/// a small factor of the best polynomial's [Trefethen 2013, ch. 16].
 /// </summary>
 public sealed class TravelPolynomial
 {
     private const int MostDegree = 16;
 
+    private static readonly double[] _places = [.. Enumerable.Range(0, MostDegree + 1).Select(j => Math.Cos(Math.PI * (j + 0.5) / (MostDegree + 1)))];
+
     private TravelPolynomial(double[] powers, double error) => (Powers, GreatestError) = (powers, error);
+
+    /// <summary>The t at which a function is asked.</summary>
+    public static ReadOnlySpan<double> Places => _places;
 
     /// <summary>Coefficients of 1, t, t² …</summary>
     internal double[] Powers { get; }
 
-    /// <summary>The greatest difference from the function, looked for between the points, in the function's unit.</summary>
+    /// <summary>What was left out of the series and, for what it never saw, as much again as its last term; in the function's unit.</summary>
     public double GreatestError { get; }
 
     /// <summary>The polynomial of least degree that stays within a tolerance, or of degree 16 where none does.</summary>
-    public static TravelPolynomial Of(Func<double, double> function, TravelRange range, double tolerance)
+    public static TravelPolynomial Of(Func<double, double> function, TravelRange range, double tolerance) =>
+        Through([.. _places.Select(t => function(range.Travel_m(t)))], tolerance);
+
+    /// <summary>The same from the values at <see cref="Places"/>.</summary>
+    public static TravelPolynomial Through(ReadOnlySpan<double> values, double tolerance)
     {
-        TravelPolynomial fit = At(function, range, 1);
-        for (int degree = 2; fit.GreatestError > tolerance && degree <= MostDegree; degree++) fit = At(function, range, degree);
-        return fit;
+        double[] series = Chebyshev(values);
+        double leftOut = Math.Abs(series[^1]);
+        int count = series.Length;
+        while (count > 2 && leftOut + Math.Abs(series[count - 1]) <= tolerance) leftOut += Math.Abs(series[--count]);
+        return new(Monomials(series[..count]), leftOut);
     }
 
     public double At(double t)
@@ -32,28 +43,14 @@ public sealed class TravelPolynomial
         return value;
     }
 
-    private static TravelPolynomial At(Func<double, double> function, TravelRange range, int degree)
+    private static double[] Chebyshev(ReadOnlySpan<double> values)
     {
-        double[] powers = Monomials(Chebyshev(function, range, degree));
-        TravelPolynomial fit = new(powers, 0);
-        double error = 0;
-        for (int k = 0; k <= 4 * degree; k++)
-        {
-            double t = -1 + 2.0 * k / (4 * degree);
-            error = Math.Max(error, Math.Abs(fit.At(t) - function(range.Travel_m(t))));
-        }
-
-        return new(powers, error);
-    }
-
-    private static double[] Chebyshev(Func<double, double> function, TravelRange range, int degree)
-    {
-        int count = degree + 1;
+        int count = values.Length;
         double[] series = new double[count];
         for (int j = 0; j < count; j++)
         {
-            double angle = Math.PI * (j + 0.5) / count, value = function(range.Travel_m(Math.Cos(angle)));
-            for (int k = 0; k < count; k++) series[k] += value * Math.Cos(k * angle) * (k == 0 ? 1.0 : 2.0) / count;
+            double angle = Math.PI * (j + 0.5) / count;
+            for (int k = 0; k < count; k++) series[k] += values[j] * Math.Cos(k * angle) * (k == 0 ? 1.0 : 2.0) / count;
         }
 
         return series;

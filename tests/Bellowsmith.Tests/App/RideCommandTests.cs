@@ -50,6 +50,18 @@ public sealed class RideCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Ride_OverWaves_AnswersThemOnlyWhenAsked()
+    {
+        string[] road = [Street, "--road", "B", "--speed", "90 km/h", "--seconds", "7"];
+        JsonElement[] waves = [.. (await Json(0, [.. road, "--response", "4 mm"])).GetProperty("front").GetProperty("response").EnumerateArray()];
+
+        Assert.Equal(JsonValueKind.Null, (await Json(0, road)).GetProperty("front").GetProperty("response").ValueKind);
+        Assert.Equal([2.0, 4.0, 8.0], waves.Select(wave => Math.Round(wave.GetProperty("amplitude_mm").GetDouble(), 9)).Distinct());
+        Assert.All(waves, wave => Assert.InRange(wave.GetProperty("frequency_Hz").GetDouble(), 0.5, 25));
+        Assert.All(waves, wave => Assert.True(wave.GetProperty("bodyTransmissibility").GetDouble() > 0));
+    }
+
+    [Fact]
     public async Task Ride_OfLinearParts_NeedsNoLengths()
     {
         JsonElement front = (await Json(0, Linear("\"tyreRate\": \"160 N/mm\""), "--velocity-psd", "1.263309e-4", "--speed", "20 m/s")).GetProperty("front");

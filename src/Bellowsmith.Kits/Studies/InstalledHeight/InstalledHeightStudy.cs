@@ -57,6 +57,9 @@ public static class InstalledHeightStudy
     /// <summary>The same report at any height the spring's data cover, whether or not it gives the wanted rate.</summary>
     public static HeightSolution At(StrutCase strut, double height_m) => SolutionReport.At(strut, height_m);
 
+    /// <summary>Whether the thread can put the spring at a height, car height held; true where the kit says too little to know.</summary>
+    internal static bool Reaches(StrutCase strut, double height_m) => SolutionReport.Thread(strut, height_m)?.Reachable != false;
+
     // Between places whose excess differs in sign. Where it turns back before it reaches zero, the turn itself is a place
     // too, so that two solutions close together are not stepped over.
     private static int Crossings(

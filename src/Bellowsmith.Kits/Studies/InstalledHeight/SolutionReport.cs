@@ -139,7 +139,7 @@ internal static class SolutionReport
         return (Math.Min(toStop, toClosed) * share, (damper.Longest_m - length) * share);
     }
 
-    private static ThreadSetting? Thread(StrutCase strut, double height_m)
+    internal static ThreadSetting? Thread(StrutCase strut, double height_m)
     {
         StrutDesign d = strut.Design;
         if (d.Thread is not { } thread || d.StrutLengthAtDrive_m is not { } length

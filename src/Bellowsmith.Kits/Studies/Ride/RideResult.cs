@@ -23,8 +23,11 @@ public sealed record RideResult
     /// <summary>What the run shows step by step; null where there are no figures.</summary>
     public RideDetail? Detail { get; init; }
 
+    /// <summary>How it answers waves; null where that was not asked.</summary>
+    public RideResponse? Response { get; init; }
+
     /// <summary>How often a run over this road met the stop, each kilometre counted.</summary>
-    public double StopContactsPerKm(RideFigures figures) => figures.StopContacts / (Road.Speed_m_per_s * figures.Time_s / 1000);
+    public double StopContactsPerKm(RideFigures figures) => figures.StopContactsPerKm(Road.Speed_m_per_s);
 }
 
 /// <summary>One step aside: what was changed, in words, and what came of it; null figures where it cannot stand there.</summary>

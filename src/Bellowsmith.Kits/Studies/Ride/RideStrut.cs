@@ -25,6 +25,9 @@ public sealed record RideStrut
     public required double ParasiticRate_N_per_m { get; init; }
     public required Damper Damper { get; init; }
 
+    /// <summary>What its forces were brought to; null: as they were measured.</summary>
+    public double? DamperTemperature_K { get; init; }
+
     /// <summary>The click the kit drives with; the middle of those measured where it names none.</summary>
     public required double Click { get; init; }
 
@@ -58,6 +61,10 @@ public sealed record RideStrut
     /// <summary>Spring height at drive: the kit's, else the recommended; null where there is none.</summary>
     public double? DriveHeight_m() =>
         Case is { } strut ? strut.Design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m : null;
+
+    /// <summary>Why nothing can be said at a click; null where it was measured or lies between those that were.</summary>
+    internal string? Unmeasured(double click) => click >= Damper.Clicks[0] && click <= Damper.Clicks[^1] ? null
+        : FormattableString.Invariant($"click {click} was not measured; the damper's data go from click {Damper.Clicks[0]} to {Damper.Clicks[^1]}");
 
     /// <summary>The damper's force with friction at a click; clicks are held to those measured.</summary>
     internal MonotoneCurve DamperForce(double click)

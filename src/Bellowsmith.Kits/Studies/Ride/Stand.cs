@@ -10,8 +10,7 @@ internal sealed record Stand(RideStrut Strut, RideSetting Setting, StrutCorner? 
     {
         reason = "";
         double click = setting.Click!.Value;
-        if (click < strut.Damper.Clicks[0] || click > strut.Damper.Clicks[^1])
-            reason = FormattableString.Invariant($"click {click} was not measured; the damper's data go from click {strut.Damper.Clicks[0]} to {strut.Damper.Clicks[^1]}");
+        if (strut.Unmeasured(click) is { } unmeasured) reason = unmeasured;
         else if (strut.Case is not { } air) return new(strut, setting, null, strut.LinearCorner(click));
         else if ((setting.Height_m ?? strut.DriveHeight_m()) is not { } height) reason = "the kit fixes no spring height at drive and no height gives the rate it asks for";
         else if (StrutCorner.Of(air, height, setting, out reason) is { } corner) return At(strut, setting with { Height_m = height }, corner, click);

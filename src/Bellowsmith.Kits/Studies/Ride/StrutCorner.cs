@@ -55,21 +55,31 @@ internal sealed class StrutCorner
     public Corner Corner(bool hasEnds, MonotoneCurve damper, double tyreRate_N_per_m, double unsprungMass_kg)
     {
         double load = _strut.WheelLoad_N;
-        TravelPolynomial force = Fit(w => Force(w, 0), ForceTolerance * load);
+        int count = TravelPolynomial.Places.Length;
+        Span<double> force = stackalloc double[count], cooling = stackalloc double[count];
+        Span<double> forceSlope = stackalloc double[count], coolingSlope = stackalloc double[count], forceCurve = stackalloc double[count];
+        for (int k = 0; k < count; k++)
+        {
+            double travel = Range.Travel_m(TravelPolynomial.Places[k]);
+            (force[k], cooling[k]) = At(travel, 0);
+            ((double more, double colder), (double less, double warmer)) = (At(travel, EntropyStep), At(travel, -EntropyStep));
+            (forceSlope[k], coolingSlope[k]) = ((more - less) / (2 * EntropyStep), (colder - warmer) / (2 * EntropyStep));
+            forceCurve[k] = (more + less - 2 * force[k]) / (2 * EntropyStep * EntropyStep);
+        }
+
         return new Corner
         {
             SprungMass_kg = _strut.SprungMass_kg,
             UnsprungMass_kg = unsprungMass_kg,
             TyreRate_N_per_m = tyreRate_N_per_m,
             Range = Range,
-            Force = force,
-            ForceByEntropy = Fit(w => (Force(w, EntropyStep) - Force(w, -EntropyStep)) / (2 * EntropyStep), 1e-3 * load),
-            ForceByEntropySquare = Fit(
-                w => (Force(w, EntropyStep) + Force(w, -EntropyStep) - 2 * Force(w, 0)) / (2 * EntropyStep * EntropyStep), 1e-2 * load),
-            Cooling = Fit(w => Cooling(w, 0), 1e-4),
-            CoolingByEntropy = Fit(w => (Cooling(w, EntropyStep) - Cooling(w, -EntropyStep)) / (2 * EntropyStep), 1e-2),
+            Force = TravelPolynomial.Through(force, ForceTolerance * load),
+            ForceByEntropy = TravelPolynomial.Through(forceSlope, 1e-3 * load),
+            ForceByEntropySquare = TravelPolynomial.Through(forceCurve, 1e-2 * load),
+            Cooling = TravelPolynomial.Through(cooling, 1e-4),
+            CoolingByEntropy = TravelPolynomial.Through(coolingSlope, 1e-2),
             TimeConstant_s = TimeConstant_s(),
-            DamperRatio = Fit(w => _strut.DamperRatio.At(w + _offset_m), 1e-4),
+            DamperRatio = TravelPolynomial.Of(w => _strut.DamperRatio.At(w + _offset_m), Range, 1e-4),
             DamperForce = damper,
             BumpStop = hasEnds ? BumpStop() : null,
             TopOut = hasEnds ? TopOut() : null,
@@ -81,26 +91,21 @@ internal sealed class StrutCorner
         HeightAt(travel_m), _height_m, _gaugePressure_Pa, SealedAir.AdiabaticExponent, entropy);
 
     /// <summary>T/Tw of the air there.</summary>
-    public double Warmth(double travel_m, double entropy)
-    {
-        double gauge = SealedGaugePressure_Pa(travel_m, entropy);
-        double volume = _motion.Spring.Volume_m3(HeightAt(travel_m), gauge);
-        return (gauge + _strut.Ambient_Pa) * volume / ((_gaugePressure_Pa + _strut.Ambient_Pa) * _volume_m3);
-    }
+    public double Warmth(double travel_m, double entropy) => WarmthAt(HeightAt(travel_m), SealedGaugePressure_Pa(travel_m, entropy));
 
     /// <summary>Wheel travel from here at which the stop is first touched.</summary>
     public double StopContact_m => _motion.StopContact_m - _offset_m;
 
-    private double Force(double travel_m, double entropy)
+    // Force at the wheel, and Tw/T − 1.
+    private (double Force_N, double Cooling) At(double travel_m, double entropy)
     {
-        double wheel = travel_m + _offset_m;
-        double spring = _motion.Spring.Force_N(HeightAt(travel_m), SealedGaugePressure_Pa(travel_m, entropy));
+        double wheel = travel_m + _offset_m, height = HeightAt(travel_m), gauge = SealedGaugePressure_Pa(travel_m, entropy);
         double gas = _strut.Gas.GaugePressure_Pa == 0 ? 0
             : _strut.Gas.ForceFromDrive_N(_motion.DamperLength_m(wheel), _length_m, _strut.Ambient_Pa);
-        return spring * _strut.SpringRatio.At(wheel) + gas * _strut.DamperRatio.At(wheel) + _strut.ParasiticRate_N_per_m * wheel;
+        double force = _motion.Spring.Force_N(height, gauge) * _strut.SpringRatio.At(wheel) + gas * _strut.DamperRatio.At(wheel)
+            + _strut.ParasiticRate_N_per_m * wheel;
+        return (force, 1 / WarmthAt(height, gauge) - 1);
     }
-
-    private double Cooling(double travel_m, double entropy) => 1 / Warmth(travel_m, entropy) - 1;
 
     private double TimeConstant_s()
     {
@@ -131,7 +136,9 @@ internal sealed class StrutCorner
         return MonotoneCurve.Through([droop - first, droop], [-slope * first / 2, 0], slope, 0);
     }
 
-    private TravelPolynomial Fit(Func<double, double> function, double tolerance) => TravelPolynomial.Of(function, Range, tolerance);
+    private double WarmthAt(double height_m, double gaugePressure_Pa) =>
+        (gaugePressure_Pa + _strut.Ambient_Pa) * _motion.Spring.Volume_m3(height_m, gaugePressure_Pa)
+        / ((_gaugePressure_Pa + _strut.Ambient_Pa) * _volume_m3);
 
     private double HeightAt(double travel_m) =>
         Math.Clamp(_motion.SpringHeight_m(travel_m + _offset_m), _strut.Fit.Spring.LeastHeight_m, _strut.Fit.Spring.GreatestHeight_m);

@@ -20,15 +20,25 @@ public sealed class LaneTests
     }
 
     [Fact]
-    public void CellSum_AnyCurve_IsTheCurve() => Gen.Double[-3, 3].Sample(v =>
+    public void KnotSum_AnyCurve_IsTheCurve() => Gen.Double[-3, 3].Sample(v =>
     {
         MonotoneCurve curve = MonotoneCurve.Through([-1, -0.3, -0.1, 0, 0.05, 0.4, 1.2], [-900, -500, -300, 0, 250, 800, 1500], 400, 700);
 
-        Span<double> value = stackalloc double[1];
-        new CellSum<Lane1>([curve]).At(Lane1.All(v)).Store(value);
-
-        Assert.Equal(curve.At(v).Value, value[0], 1e-9);
+        Assert.Equal(curve.At(v).Value, Summed(curve, v), 1e-9);
     });
+
+    [Fact] // whatever its knots, and wherever its zero: friction at 5 mm/s, a kink, a flat, knots far from zero; 1e-9 of its span
+    public void KnotSum_AnyKnots_IsTheCurve() =>
+        Gen.Select(Gen.Double[5e-3, 0.5].Array[1, 30], Gen.Double[0, 500].Array[30], Gen.Int[0, 29], Gen.Double[-0.2, 1.2]).Sample((widths, rises, zero, at) =>
+        {
+            double[] x = new double[widths.Length + 1], y = new double[x.Length];
+            for (int k = 0; k < widths.Length; k++) (x[k + 1], y[k + 1]) = (x[k] + widths[k], y[k] + rises[k]);
+            double offset = y[Math.Min(zero, widths.Length)], middle = x[Math.Min(zero, widths.Length)], span = Math.Max(1, y[^1]);
+            MonotoneCurve curve = MonotoneCurve.Through(Array.ConvertAll(x, place => place - middle), Array.ConvertAll(y, force => force - offset), 100, 300);
+            double v = x[^1] * at - middle;
+
+            Assert.Equal(curve.At(v).Value, Summed(curve, v), 1e-9 * span);
+        });
 
     [Fact] // the same sums, gathered lane by lane while driving and from the kept steps afterwards
     public void Over_WeightedFigures_AreThoseOfTheKeptSteps()
@@ -77,6 +87,13 @@ public sealed class LaneTests
 
         Assert.True(fit.GreatestError <= 0.1);
         Assert.All(Enumerable.Range(0, 101), k => Assert.Equal(Law(_range.Travel_m(-1 + k / 50.0)), fit.At(-1 + k / 50.0), 0.2));
+    }
+
+    private static double Summed(MonotoneCurve curve, double x)
+    {
+        KnotCurves<Lane1> curves = new();
+        curves.Load([Made(50e3, 0, stop: false) with { DamperForce = curve }], corner => corner.DamperForce);
+        return curves.Sum.At(Lane1.All(x)).Value;
     }
 
     internal static Corner Made(double rate, double damping, bool stop)

@@ -169,11 +169,11 @@ public sealed class DampingTests
            select new DynoPoint(click, sign * v, sign * v * coefficients[click], null, null, 2 + click),
     ];
 
-    private static DampingCase Corner(IEnumerable<DynoPoint> rows) => Corner(Part.Fit(new DynoPoints([.. rows], GasIn: false), []), null);
+    internal static DampingCase Corner(IEnumerable<DynoPoint> rows) => Corner(Part.Fit(new DynoPoints([.. rows], GasIn: false), []), null);
 
-    private static DampingCase Corner(double coefficient) => Corner(null, Damper.Linear(coefficient));
+    internal static DampingCase Corner(double coefficient) => Corner(null, Damper.Linear(coefficient));
 
-    private static DampingCase Corner(DamperFit? fit, Damper? linear)
+    internal static DampingCase Corner(DamperFit? fit, Damper? linear)
     {
         return new DampingCase
         {

@@ -1,0 +1,41 @@
+using System.CommandLine;
+using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
+
+namespace Bellowsmith.App.Commands;
+
+/// <summary>The option <c>--strut front|rear</c>: which of a kit's struts is meant; its first where it is not given.</summary>
+internal sealed class StrutOption
+{
+    private readonly Option<string?> _strut;
+
+    /// <param name="command">Whose option.</param>
+    /// <param name="whose">What is wanted of the strut, "Whose figure".</param>
+    public StrutOption(Command command, string whose)
+    {
+        _strut = new("--strut") { Description = $"{whose}: front or rear; the kit's first where not given.", HelpName = "front|rear" };
+        _strut.AcceptOnlyFromAmong(Names.Of(AxleEnd.Front), Names.Of(AxleEnd.Rear));
+        command.Add(_strut);
+    }
+
+    /// <summary>The result of the strut asked for.</summary>
+    /// <exception cref="FaultsException">The kit has no such strut.</exception>
+    public T Of<T>(ParseResult parsed, Kit kit, IReadOnlyList<T> results, Func<T, AxleEnd> end)
+    {
+        AxleEnd asked = End(parsed, kit);
+        return results.First(result => end(result) == asked);
+    }
+
+    /// <summary>The kit with the strut asked for alone.</summary>
+    /// <exception cref="FaultsException">The kit has no such strut.</exception>
+    public Kit Only(ParseResult parsed, Kit kit) => End(parsed, kit) == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null };
+
+    private AxleEnd End(ParseResult parsed, Kit kit)
+    {
+        AxleEnd[] there = [.. kit.Struts().Select(s => s.End)];
+        if (parsed.GetValue(_strut) is not { } name) return there[0];
+        AxleEnd asked = name == Names.Of(AxleEnd.Front) ? AxleEnd.Front : AxleEnd.Rear;
+        return there.Contains(asked) ? asked
+            : throw new FaultsException([new Fault(kit.File, $"struts.{name}", "nothing", "the strut asked for", $"Give the kit a {name} strut, or leave out --strut.")]);
+    }
+}

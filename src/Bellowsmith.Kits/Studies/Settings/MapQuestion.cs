@@ -1,0 +1,50 @@
+using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.Settings;
+
+/// <summary>Which ride answer over which two variables; what is on no axis stays as road and setting say.</summary>
+/// <param name="Strut">The strut at the load the kit drives with.</param>
+/// <param name="Loads">The same at every load case of the car, in the document's order; null where the scales show less than the unsprung mass.</param>
+/// <param name="X">Along.</param>
+/// <param name="Y">Up; another variable than X.</param>
+/// <param name="Show">What shades the map.</param>
+/// <param name="Road">The road, where no axis says otherwise.</param>
+/// <param name="Setting">The setting, where no axis says otherwise.</param>
+public sealed record MapQuestion(
+    RideStrut Strut, IReadOnlyList<RideStrut?> Loads, MapAxis X, MapAxis Y, RideQuantity Show, RoadQuestion Road, RideSetting Setting)
+{
+    /// <summary>The strut, road and setting of one cell.</summary>
+    internal MapPlace At(int column, int row)
+    {
+        MapPlace place = new(Strut, Road, Setting with { Click = Setting.Click ?? Strut.Click });
+        place = With(place, X.Variable, X.Values[column]);
+        return With(place, Y.Variable, Y.Values[row]);
+    }
+
+    /// <summary>Where the present setting stands along a variable; null where the strut has no such thing or cannot stand.</summary>
+    public double? Here(MapVariable variable) => variable switch
+    {
+        MapVariable.Click => Setting.Click ?? Strut.Click,
+        MapVariable.Height => Setting.Height_m ?? Strut.DriveHeight_m(),
+        MapVariable.GaugePressure => Stand.Of(Strut, Setting with { Click = Setting.Click ?? Strut.Click }, out _)?.Setting.GaugePressure_Pa,
+        MapVariable.Stop => Setting.StopFreeLength_m ?? Strut.Case?.Damper?.BumpStop?.FreeLength_m,
+        MapVariable.Speed => Road.Speed_m_per_s,
+        MapVariable.Road => Road.Surface is RoadOfClass road ? (double)road.Class : null,
+        _ => Loads.ToList().FindIndex(load => load?.Load == Strut.Load) is var at and >= 0 ? at : null,
+    };
+
+    private MapPlace With(MapPlace place, MapVariable variable, double value) => variable switch
+    {
+        MapVariable.Click => place with { Setting = place.Setting with { Click = value } },
+        MapVariable.Height => place with { Setting = place.Setting with { Height_m = value } },
+        MapVariable.GaugePressure => place with { Setting = place.Setting with { GaugePressure_Pa = value } },
+        MapVariable.Stop => place with { Setting = place.Setting with { StopFreeLength_m = value } },
+        MapVariable.Speed => place with { Road = place.Road with { Speed_m_per_s = value } },
+        MapVariable.Road => place with { Road = place.Road with { Surface = new RoadOfClass((RoadClass)(int)value) } },
+        _ => place with { Strut = Loads[(int)value] },
+    };
+}
+
+/// <summary>A cell before it is driven; no strut where its load cannot be.</summary>
+internal readonly record struct MapPlace(RideStrut? Strut, RoadQuestion Road, RideSetting Setting);

@@ -1,0 +1,101 @@
+using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.Settings;
+
+/// <summary>
+/// A map being driven, coarse cells first, so that it can be looked at while it grows. Each cell is the ride of its own setting,
+/// to the last bit.
+/// </summary>
+public sealed class MapRun
+{
+    private const int CoarsestStride = 8;
+
+    private readonly Stands _stands = new();
+    private readonly Dictionary<RoadQuestion, double[]> _roads = [];
+    private readonly int[] _order;
+    private readonly RideFigures?[] _figures;
+    private readonly string?[] _reasons;
+    private int _next;
+
+    public MapRun(MapQuestion question)
+    {
+        Question = question;
+        (int columns, int rows) = (question.X.Values.Count, question.Y.Values.Count);
+        (_figures, _reasons) = (new RideFigures?[columns * rows], new string?[columns * rows]);
+        _order = CoarseFirst(columns, rows);
+    }
+
+    public MapQuestion Question { get; }
+
+    public bool IsDone => _next == _order.Length;
+
+    /// <summary>Cells settled so far.</summary>
+    public int Driven => _next;
+
+    public int Cells => _order.Length;
+
+    /// <summary>What one cell came to; null where it is infeasible or not yet driven.</summary>
+    public RideFigures? At(int column, int row) => _figures[row * Question.X.Values.Count + column];
+
+    /// <summary>Why a cell is infeasible; null where it is not or not yet known.</summary>
+    public string? Reason(int column, int row) => _reasons[row * Question.X.Values.Count + column];
+
+    /// <summary>The value shown, SI; NaN where there is none.</summary>
+    public double Value(int column, int row) => At(column, row) is { } figures ? Question.Show.Of(figures, Question.At(column, row).Road) : double.NaN;
+
+    /// <summary>Drives everything that is left.</summary>
+    public MapRun All(CancellationToken cancel = default)
+    {
+        while (!IsDone) Advance(_order.Length, cancel);
+        return this;
+    }
+
+    /// <summary>Drives the next so many cells on all cores.</summary>
+    /// <exception cref="OperationCanceledException">Cancelled; the cells of this call are then still to be driven.</exception>
+    public void Advance(int cells, CancellationToken cancel = default)
+    {
+        int end = Math.Min(_order.Length, _next + cells);
+        List<(int Cell, Corner Corner, RoadQuestion Road)> ready = [];
+        foreach (int cell in _order.AsSpan(_next..end))
+            if (Ready(cell) is { } corner) ready.Add(corner);
+        foreach (var road in ready.GroupBy(r => r.Road)) Drive([.. road], Heights(road.Key), cancel);
+        _next = end;
+    }
+
+    private (int, Corner, RoadQuestion)? Ready(int cell)
+    {
+        MapPlace place = Question.At(cell % Question.X.Values.Count, cell / Question.X.Values.Count);
+        string reason = "the car's scales show less than the unsprung mass";
+        Stand? stand = place.Strut is { } strut ? _stands.Of(strut, place.Setting, out reason) : null;
+        _reasons[cell] = stand is null ? reason : Feasible.WhyNot(stand);
+        return _reasons[cell] is null ? (cell, stand!.Corner, place.Road) : null;
+    }
+
+    private void Drive((int Cell, Corner Corner, RoadQuestion)[] ready, double[] road_m, CancellationToken cancel)
+    {
+        RideFigures[] figures = new RideFigures[ready.Length];
+        RideRun.Over(Array.ConvertAll(ready, r => r.Corner), road_m, figures, Environment.ProcessorCount, cancel);
+        for (int k = 0; k < ready.Length; k++) _figures[ready[k].Cell] = figures[k];
+    }
+
+    private double[] Heights(RoadQuestion road)
+    {
+        if (!_roads.TryGetValue(road, out double[]? heights)) _roads[road] = heights = RideRoads.Heights(road);
+        return heights;
+    }
+
+    // Every eighth cell each way, then every fourth, second and single one of those still left.
+    private static int[] CoarseFirst(int columns, int rows)
+    {
+        List<int> order = [];
+        for (int stride = CoarsestStride; stride >= 1; stride /= 2)
+        {
+            for (int row = 0; row < rows; row += stride)
+                for (int column = 0; column < columns; column += stride)
+                    if (stride == CoarsestStride || row % (2 * stride) != 0 || column % (2 * stride) != 0) order.Add(row * columns + column);
+        }
+
+        return [.. order];
+    }
+}

@@ -47,7 +47,7 @@ internal sealed class RideStatistics<T>
         _blocks.Items.Clear();
         (_samples, _inBlock, _nextBlock) = (0, 0, 0);
     }
-
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Take(ReadOnlySpan<CornerSample<T>> samples)
     {
         ref RideSums<T> sums = ref _sums.Items[0];

@@ -47,6 +47,8 @@ internal sealed class RideStatistics<T>
         _blocks.Items.Clear();
         (_samples, _inBlock, _nextBlock) = (0, 0, 0);
     }
+
+    /// <summary>Takes the samples of the next steps, any number.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Take(ReadOnlySpan<CornerSample<T>> samples)
     {

@@ -1,0 +1,62 @@
+using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Kits.Studies.Settings;
+using Bellowsmith.Kits.Units;
+
+namespace Bellowsmith.Kits.Studies.Search;
+
+/// <summary>Which spring with which damper, at which height, on which click, within which limits.</summary>
+/// <param name="Pairs">What is on the shelf for this strut, the kit's own pair first.</param>
+/// <param name="LeftOut">Documents on the shelf that cannot be used.</param>
+/// <param name="Road">What each setting is driven over.</param>
+/// <param name="Limits">What a setting must keep to be chosen.</param>
+public sealed record SearchQuestion(
+    IReadOnlyList<SearchPair> Pairs, IReadOnlyList<UnusedDocument> LeftOut, RoadQuestion Road, IReadOnlyList<SearchLimit> Limits)
+{
+    /// <summary>Heights that are tried lie so far apart, on round numbers.</summary>
+    public const double HeightStep_mm = 2;
+
+    /// <summary>The strut as the kit has it.</summary>
+    public RideStrut Strut => Pairs[0].Strut;
+
+    /// <summary>Every pair at every height spring and data share, on every whole click measured.</summary>
+    internal IEnumerable<(SearchPair Pair, Trial Trial)> Candidates() =>
+        from pair in Pairs
+        from height in Heights(pair.Strut.Case!)
+        from click in MapAxis.WholeClicks(pair.Strut.Damper)
+        select (pair, new Trial(pair.Strut, Road, new RideSetting(Height_m: height, Click: click)));
+
+    // Round numbers a person can type again and get the same setting to the last bit.
+    private static IEnumerable<double> Heights(StrutCase strut)
+    {
+        Unit millimetre = UnitTable.Find(Dimension.Length, "mm")!;
+        int first = (int)Math.Ceiling(millimetre.FromSi(strut.LeastHeight_m) / HeightStep_mm - 1e-9);
+        int last = (int)Math.Floor(millimetre.FromSi(strut.GreatestHeight_m) / HeightStep_mm + 1e-9);
+        return Enumerable.Range(first, Math.Max(0, last - first + 1)).Select(k => millimetre.ToSi(k * HeightStep_mm));
+    }
+}
+
+/// <summary>A spring and a damper in the strut, everything else as the kit says.</summary>
+/// <param name="Spring">The spring's name.</param>
+/// <param name="Damper">The damper's name; empty for one given by its coefficient.</param>
+/// <param name="Strut">The strut with both.</param>
+public sealed record SearchPair(string Spring, string Damper, RideStrut Strut);
+
+/// <summary>The most a ride's answer may come to, without regard to its sign.</summary>
+/// <param name="Quantity">Which answer.</param>
+/// <param name="Greatest">SI.</param>
+public sealed record SearchLimit(RideQuantity Quantity, double Greatest)
+{
+    // A limit met to the last digit written holds.
+    private const double Met = 1e-9;
+
+    /// <summary>How far a ride exceeds it, as a share of it (of one of its unit where the limit is 0); 0 where it holds.</summary>
+    public double Excess(double value)
+    {
+        double excess = (Math.Abs(value) - Greatest) / Size(Quantity, Greatest);
+        return excess > Met ? excess : 0;
+    }
+
+    /// <summary>What a change of an answer is held against: the answer itself; of stop contacts, which are often none, at least one a kilometre.</summary>
+    internal static double Size(RideQuantity quantity, double value) =>
+        quantity == RideQuantity.StopContacts ? Math.Max(value, 1) : value > 0 ? value : 1 / quantity.Scale;
+}

@@ -17,7 +17,8 @@ internal static class SearchCommand
         """
         bellowsmith search examples/fenwright/kits/ostrane-street.json --limit stopContactsPerKm=1
         drives every spring and damper on the shelf at every height and click and answers with the few settings of which none is
-        better in all of comfort, tyre load and stop contacts. Exit code 3 where none keeps the limits: it says what comes nearest.
+        better in all of comfort, tyre load and stop contacts. Exit code 3 where none keeps the limits: it says what comes nearest
+        and what to order.
         """;
 
     private const int AtOnce = 256;
@@ -52,8 +53,7 @@ internal static class SearchCommand
             RoadQuestion driven = road.Question(parsed);
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
             Shelf at = ShelfReader.Read(parsed.GetValue(shelf) is { Length: > 0 } folders ? folders : ShelfReader.FoldersOf(read));
-            (IReadOnlyList<SearchPair> pairs, IReadOnlyList<UnusedDocument> leftOut) = SearchPairs.Of(strut.Only(parsed, read), at, options.Conditions(parsed));
-            SearchRun run = new(new SearchQuestion(pairs, leftOut, driven, parsed.GetValue(limit) ?? []));
+            SearchRun run = new(SearchQuestion.Of(strut.Only(parsed, read), at, options.Conditions(parsed), driven, parsed.GetValue(limit) ?? []));
             Progress.Follow(() =>
             {
                 run.Advance(AtOnce);

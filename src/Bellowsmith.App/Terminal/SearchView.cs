@@ -18,7 +18,10 @@ internal static class SearchView
         else screen.Warn(words.Answer());
         if (result.Front.Count > 0) Table(screen, result, words, units);
         for (int k = 0; k < result.Front.Count; k++) screen.Point((k + 1).ToString(CultureInfo.InvariantCulture), words.Sentence(result.Front[k]));
+        if (words.Order() is { Length: > 0 } order) screen.Say(order);
+        foreach (string force in words.OrderedForces()) screen.Point("damper force", force);
         screen.Blank();
+        if (words.Present() is { Length: > 0 } present) screen.Point("set now", present);
         screen.Point("road", words.Road());
         foreach (Note note in words.Notes()) screen.Point(note.About, note.Text);
         screen.Blank();

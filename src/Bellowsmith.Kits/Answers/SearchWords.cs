@@ -30,6 +30,22 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
         return Text($"{point.Pair.Spring} at {units.Text(Dimension.Length, point.Setting.Height_m)} and {units.Text(Dimension.GaugePressure, point.Setting.GaugePressure_Pa)} gauge{with}: {f.WeightedRms_m_per_s2:F2} m/s² weighted, tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Stops(f):F1} stop contacts a kilometre{Worst(point)}.");
     }
 
+    /// <summary>The kit as it is set now, in the same words; empty where it cannot stand.</summary>
+    public string Present() => result.Present is { } present ? Sentence(present) : "";
+
+    /// <summary>What to order, or that nothing would help; empty where a setting keeps the limits.</summary>
+    public string Order() => result switch
+    {
+        { Order: { } order } => Text($"To order: a spring of {units.Text(Dimension.Rate, order.SpringRate_N_per_m)} at {units.Text(Dimension.Length, order.Height_m)}, carrying {units.Text(Dimension.Force, order.SpringForce_N)} there{Heights(order)}; {Damper(order, result.Nearest!)}{Lengths(order)}. Such parts come to {order.Figures.WeightedRms_m_per_s2:F2} m/s² weighted, tyre load ± {units.Text(Dimension.Force, order.Figures.TyreLoadRms_N)} and {Stops(order.Figures):F1} stop contacts a kilometre."),
+        { Nearest: not null } => "Nothing to order: from the nearest setting half to 1.6 times the spring's rate, 0.4 to 2 times the damper's force and up to 20 mm more travel before the stop do not keep them either.",
+        _ => "",
+    };
+
+    /// <summary>"0.13 m/s: 210 N in compression, 640 N in rebound", speed by speed.</summary>
+    public IEnumerable<string> OrderedForces() => result.Order is not { } order ? []
+        : order.Forces.Where(f => f.Compression_N is not null || f.Rebound_N is not null)
+            .Select(f => $"{units.Text(Dimension.Speed, f.Speed_m_per_s)}: {units.Text(Dimension.Force, f.Compression_N)} in compression, {units.Text(Dimension.Force, f.Rebound_N)} in rebound");
+
     /// <summary>"click 12"; empty for a damper without clicks.</summary>
     public static string Click(SearchPoint point) =>
         point.Pair.Strut.Damper.Clicks.Count > 1 ? Text($"click {point.Setting.Click:0.#}") : "";
@@ -51,6 +67,8 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
         yield return new("heights", Text($"Every {SearchQuestion.HeightStep_mm:0} mm of those spring and data share, the car levelled to the same height by the thread; every whole click measured."));
         yield return new("at worst", "Of one click, 2 psi with the thread left alone, 10 kg levelled out again and 1 mm of spring height either way, the one that is worse by the greatest share in one of the three; stop contacts against at least one a kilometre.");
         yield return new("chance", "One random road of this class and seed; differences of a few per cent may turn on another. Try another --seed.");
+        if (result.Nearest is not null)
+            yield return new("order", "Worked out about the nearest setting for a spring whose rate is the same at every height; a real air spring stiffens in bump, so drive it again with its own data.");
         foreach ((string reason, int settings) in result.NotDriven) yield return new("not driven", Text($"{settings} settings: {reason}."));
         foreach (UnusedDocument document in Question.LeftOut)
             yield return new("left out", $"{document.File}: {document.Faults[0]}{(document.Faults.Count > 1 ? Text($" And {document.Faults.Count - 1} more.") : "")}");
@@ -63,9 +81,26 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     private string Number(RideQuantity quantity, double si) => quantity.Dimension is { } dimension ? units.Text(dimension, si)
         : Text($"{si * quantity.Scale:0.####}{(quantity.Unit.Length > 0 ? " " : "")}{quantity.Unit}");
 
+    private string Heights(PartsOrder order) => order.SpringHeights is { } heights
+        ? $" and usable from {units.Number(Dimension.Length, heights.Least_m)} to {units.Text(Dimension.Length, heights.Greatest_m)}" : "";
+
+    private static string Damper(PartsOrder order, SearchPoint nearest)
+    {
+        string which = nearest.Pair.Damper.Length > 0 ? nearest.Pair.Damper : "the kit's damper";
+        return Math.Abs(order.Change.DamperForce - 1) < 1e-9 ? $"a damper with the force of {which}{On(nearest)}"
+            : Text($"a damper with {order.Change.DamperForce:0.0} times the force of {which}{On(nearest)}");
+    }
+
+    private string Lengths(PartsOrder order) => order.DamperLengths is { } lengths
+        ? $", {units.Text(Dimension.Length, lengths.Shortest_m)} long with its stop solid and {units.Text(Dimension.Length, lengths.Longest_m)} at full length, a stroke of {units.Text(Dimension.Length, lengths.Longest_m - lengths.Shortest_m)}" : "";
+
     private static string On(SearchPoint point) => Click(point) is { Length: > 0 } click ? $" on {click}" : "";
 
-    private string Worst(SearchPoint point) => point.Worst is { } worst ? $"; at worst, {worst.Change}, {Beside(worst)}" : "";
+    private string Worst(SearchPoint point) => point.Worst is { } worst ? $"; at worst, {worst.Change}, {Beside(worst)}{Broken(worst)}" : "";
+
+    // Where the setting itself keeps limits and this one does not.
+    private string Broken(SearchNeighbour worst) =>
+        result.Front.Count > 0 && Question.Limits.Count > 0 && worst is { Figures: not null, KeepsLimits: false } ? ", beyond the limits" : "";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -26,8 +26,9 @@ internal static class SearchNeighbours
             if (InstalledHeightStudy.Reaches(strut.Case!, aside)) yield return (change, new(strut, road, setting with { Height_m = aside }));
     }
 
-    public static SearchNeighbour Beside(SearchPoint point, string change, TrialResult result, RoadQuestion road) =>
-        new(change, result.Figures, result.Reason, result.Figures is { } figures ? Worsening(point.Figures, figures, road) : double.PositiveInfinity);
+    public static SearchNeighbour Beside(SearchPoint point, string change, TrialResult result, SearchQuestion question) => result.Figures is { } figures
+        ? new(change, figures, null, Worsening(point.Figures, figures, question.Road), question.Excess(figures) == 0)
+        : new(change, null, result.Reason, double.PositiveInfinity, false);
 
     private static double Worsening(RideFigures own, RideFigures other, RoadQuestion road) => SearchPoint.Objectives.Max(q =>
         (q.Of(other, road) - q.Of(own, road)) / SearchLimit.Size(q, q.Of(own, road)));

@@ -3,7 +3,7 @@ using Bellowsmith.Kits.Studies.Ride;
 namespace Bellowsmith.Kits.Studies.Search;
 
 /// <summary>Puts every spring and damper of a shelf into a kit's strut.</summary>
-public static class SearchPairs
+internal static class SearchPairs
 {
     /// <summary>The pairs, the kit's own first, and what of the shelf cannot be used with it.</summary>
     /// <param name="kit">With the strut in question alone.</param>

@@ -1,6 +1,7 @@
 using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Studies.Settings;
 using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.Search;
 
@@ -15,8 +16,29 @@ public sealed record SearchQuestion(
     /// <summary>Heights that are tried lie so far apart, on round numbers.</summary>
     public const double HeightStep_mm = 2;
 
-    /// <summary>The strut as the kit has it.</summary>
+    /// <summary>The kit's own setting, driven for comparison; null where it has none.</summary>
+    public RideSetting? Present { get; init; }
+
+    /// <summary>The question for a kit's strut and what is at hand beside its own parts.</summary>
+    /// <param name="kit">With the strut in question alone.</param>
+    /// <param name="shelf">Springs and dampers.</param>
+    /// <param name="conditions">Load case and air outside.</param>
+    /// <param name="road">What each setting is driven over.</param>
+    /// <param name="limits">What a setting must keep.</param>
+    /// <exception cref="FaultsException">The kit's own strut cannot be driven, or has no air spring.</exception>
+    public static SearchQuestion Of(Kit kit, Shelf shelf, StudyConditions conditions, RoadQuestion road, IReadOnlyList<SearchLimit> limits)
+    {
+        (IReadOnlyList<SearchPair> pairs, IReadOnlyList<UnusedDocument> leftOut) = SearchPairs.Of(kit, shelf, conditions);
+        StrutDesign design = kit.Struts().Single().Design;
+        double? height = design.DriveHeight_m ?? (design.Target is null ? null : pairs[0].Strut.DriveHeight_m());
+        return new(pairs, leftOut, road, limits) { Present = height is null ? null : new(Height_m: height, Click: pairs[0].Strut.Click) };
+    }
+
+    /// <summary>The strut with the kit's own parts.</summary>
     public RideStrut Strut => Pairs[0].Strut;
+
+    /// <summary>By how much a ride exceeds the limit it exceeds most, as a share of it; 0 where it keeps all.</summary>
+    public double Excess(RideFigures figures) => Limits.Select(limit => limit.Excess(limit.Quantity.Of(figures, Road))).DefaultIfEmpty(0).Max();
 
     /// <summary>Every pair at every height spring and data share, on every whole click measured.</summary>
     internal IEnumerable<(SearchPair Pair, Trial Trial)> Candidates() =>

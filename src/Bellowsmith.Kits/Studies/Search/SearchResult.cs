@@ -11,6 +11,12 @@ public sealed record SearchResult
     /// <summary>The setting that exceeds its limits least; null where one keeps them, or none can be driven.</summary>
     public required SearchPoint? Nearest { get; init; }
 
+    /// <summary>What to order; null where a setting keeps the limits, none can be driven, or no such parts would keep them.</summary>
+    public required PartsOrder? Order { get; init; }
+
+    /// <summary>The kit as it is set now, for comparison; null where it cannot stand.</summary>
+    public required SearchPoint? Present { get; init; }
+
     /// <summary>How many settings were driven, neighbours not counted.</summary>
     public required int Evaluated { get; init; }
 

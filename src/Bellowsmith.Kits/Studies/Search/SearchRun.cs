@@ -1,4 +1,5 @@
 using Bellowsmith.Kits.Studies.Settings;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.Search;
 
@@ -10,6 +11,8 @@ public sealed class SearchRun
 {
     /// <summary>A person compares so many at a glance.</summary>
     private const int MostChoices = 9;
+
+    private const string Astray = "its ride runs out of all bounds";
 
     private readonly Trials _trials = new();
     private readonly (SearchPair Pair, Trial Trial)[] _candidates;
@@ -55,27 +58,35 @@ public sealed class SearchRun
         TrialResult[] results = _trials.Over(Array.ConvertAll(candidates, c => c.Trial), cancel);
         foreach ((TrialResult result, (SearchPair pair, _)) in results.Zip(candidates))
         {
-            if (result.Figures is { } figures) _points.Add(new(pair, result.Setting, figures));
-            else _reasons[result.Reason!] = _reasons.GetValueOrDefault(result.Reason!) + 1;
+            if (result.Figures is { } figures && SearchPoint.Costs(figures, Question.Road).All(double.IsFinite)) _points.Add(new(pair, result.Setting, figures));
+            else _reasons[result.Reason ?? Astray] = _reasons.GetValueOrDefault(result.Reason ?? Astray) + 1;
         }
     }
 
     private SearchResult Finish(CancellationToken cancel)
     {
-        SearchPoint[] within = [.. _points.Where(point => Excess(point) == 0)], front = Chosen(within);
-        SearchPoint? nearest = within.Length == 0 && _points.Count > 0 ? _points.MinBy(Excess) : null;
+        SearchPoint[] within = [.. _points.Where(point => Question.Excess(point.Figures) == 0)], front = Chosen(within);
+        SearchPoint? nearest = within.Length == 0 && _points.Count > 0 ? _points.MinBy(p => Question.Excess(p.Figures)) : null;
+        TrialResult? present = Question.Present is { } set ? _trials.Over([new(Question.Strut, Question.Road, set)], cancel)[0] : null;
         return new SearchResult
         {
             Question = Question,
             Front = WithNeighbours(front, cancel),
             Nearest = nearest is null ? null : WithNeighbours([nearest], cancel)[0],
+            Order = nearest is null ? null : Order(nearest, cancel),
+            Present = present is { Figures: { } figures } driven ? new(Question.Pairs[0], driven.Setting, figures) : null,
             Evaluated = _points.Count,
             NotDriven = [.. _reasons.OrderByDescending(r => r.Value).Select(r => (r.Key, r.Value))],
         };
     }
 
-    private double Excess(SearchPoint point) =>
-        Question.Limits.Select(limit => limit.Excess(limit.Quantity.Of(point.Figures, Question.Road))).DefaultIfEmpty(0).Max();
+    private PartsOrder? Order(SearchPoint nearest, CancellationToken cancel)
+    {
+        VirtualParts parts = new(nearest);
+        RideFigures[] figures = _trials.Over([.. VirtualParts.Changes.Select(parts.Corner)], Question.Road, cancel);
+        int least = Array.FindIndex(figures, f => Question.Excess(f) == 0);
+        return least < 0 ? null : parts.Order(VirtualParts.Changes[least], figures[least]);
+    }
 
     private SearchPoint[] Chosen(SearchPoint[] within)
     {
@@ -92,8 +103,8 @@ public sealed class SearchRun
         TrialResult[] results = _trials.Over(Array.ConvertAll(beside, b => b.Trial), cancel);
         return [.. points.Select(point => point with
         {
-            Neighbours = [.. beside.Zip(results).Where(b => b.First.Point == point)
-                .Select(b => SearchNeighbours.Beside(point, b.First.Change, b.Second, Question.Road))],
+            Neighbours = [.. beside.Zip(results).Where(b => ReferenceEquals(b.First.Point, point))
+                .Select(b => SearchNeighbours.Beside(point, b.First.Change, b.Second, Question))],
         })];
     }
 }

@@ -31,11 +31,11 @@ internal static class SearchView
     }
 
     private static void Table(Screen screen, SearchResult result, SearchWords words, DisplayUnits units) => screen.Table(
-        ["", "spring", "damper", "height", "gauge", "weighted", "tyre load", "stops/km"],
+        ["", "spring", "damper", "height", "gauge", "weighted", "tyre load", words.MetHeading],
         result.Front.Select((p, k) => ((IReadOnlyList<string>)
             [
                 (k + 1).ToString(CultureInfo.InvariantCulture), p.Pair.Spring, $"{p.Pair.Damper} {SearchWords.Click(p)}".Trim(), units.Text(Dimension.Length, p.Setting.Height_m),
                 units.Text(Dimension.GaugePressure, p.Setting.GaugePressure_Pa), p.Figures.WeightedRms_m_per_s2.ToString("F2", CultureInfo.InvariantCulture),
-                units.Text(Dimension.Force, p.Figures.TyreLoadRms_N), words.Stops(p.Figures).ToString("F1", CultureInfo.InvariantCulture),
+                units.Text(Dimension.Force, p.Figures.TyreLoadRms_N), words.Met(p.Figures),
             ], false)));
 }

@@ -27,7 +27,7 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     {
         RideFigures f = point.Figures;
         string with = point.Pair.Damper.Length > 0 ? $" with {point.Pair.Damper}{On(point)}" : "";
-        return Text($"{point.Pair.Spring} at {units.Text(Dimension.Length, point.Setting.Height_m)} and {units.Text(Dimension.GaugePressure, point.Setting.GaugePressure_Pa)} gauge{with}: {f.WeightedRms_m_per_s2:F2} m/s² weighted, tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Stops(f):F1} stop contacts a kilometre{Worst(point)}.");
+        return Text($"{point.Pair.Spring} at {units.Text(Dimension.Length, point.Setting.Height_m)} and {units.Text(Dimension.GaugePressure, point.Setting.GaugePressure_Pa)} gauge{with}: {f.WeightedRms_m_per_s2:F2} m/s² weighted, tyre load ± {units.Text(Dimension.Force, f.TyreLoadRms_N)}, {Contacts(point.Pair, f)}{Worst(point)}.");
     }
 
     /// <summary>The kit as it is set now, in the same words; empty where it cannot stand.</summary>
@@ -36,7 +36,7 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     /// <summary>What to order, or that nothing would help; empty where a setting keeps the limits.</summary>
     public string Order() => result switch
     {
-        { Order: { } order } => Text($"To order: a spring of {units.Text(Dimension.Rate, order.SpringRate_N_per_m)} at {units.Text(Dimension.Length, order.Height_m)}, carrying {units.Text(Dimension.Force, order.SpringForce_N)} there{Heights(order)}; {Damper(order, result.Nearest!)}{Lengths(order)}. Such parts come to {order.Figures.WeightedRms_m_per_s2:F2} m/s² weighted, tyre load ± {units.Text(Dimension.Force, order.Figures.TyreLoadRms_N)} and {Stops(order.Figures):F1} stop contacts a kilometre."),
+        { Order: { } order } => Text($"To order: a spring of {units.Text(Dimension.Rate, order.SpringRate_N_per_m)} at {units.Text(Dimension.Length, order.Height_m)}, carrying {units.Text(Dimension.Force, order.SpringForce_N)} there{Heights(order)}; {Damper(order, result.Nearest!)}{Lengths(order)}. Such parts come to {order.Figures.WeightedRms_m_per_s2:F2} m/s² weighted, tyre load ± {units.Text(Dimension.Force, order.Figures.TyreLoadRms_N)} and {Contacts(result.Nearest!.Pair, order.Figures)}."),
         { Nearest: not null } => "Nothing to order: from the nearest setting half to 1.6 times the spring's rate, 0.4 to 2 times the damper's force and up to 20 mm more travel before the stop do not keep them either.",
         _ => "",
     };
@@ -52,9 +52,15 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
 
     /// <summary>"1.72 m/s², ± 884 N, 3.4", or why it cannot stand there.</summary>
     public string Beside(SearchNeighbour neighbour) => neighbour.Figures is { } f
-        ? Text($"{f.WeightedRms_m_per_s2:F2} m/s², ± {units.Text(Dimension.Force, f.TyreLoadRms_N)} and {Stops(f):F1}") : $"it cannot stand: {neighbour.Reason}";
+        ? Text($"{f.WeightedRms_m_per_s2:F2} m/s², ± {units.Text(Dimension.Force, f.TyreLoadRms_N)} and {Met(f)}") : $"it cannot stand: {neighbour.Reason}";
 
     public double Stops(RideFigures figures) => figures.StopContactsPerKm(Question.Road.Speed_m_per_s);
+
+    /// <summary>How often the stop is met: each kilometre of a random road, else in all.</summary>
+    public string Met(RideFigures figures) => Question.Road.IsRandom ? Text($"{Stops(figures):F1}") : Text($"{figures.StopContacts}");
+
+    /// <summary>What <see cref="Met"/> counts, as a heading.</summary>
+    public string MetHeading => Question.Road.IsRandom ? "stops/km" : "stops";
 
     /// <summary>"On a C road at 80 km/h".</summary>
     public string Road() => new RideWords(
@@ -66,13 +72,17 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
         yield return new("as the kit says", "Stacks, thread, seal area, displaced and line volume and how much longer the damper is than the spring are the kit's for every part: check them before a part is changed.");
         yield return new("heights", Text($"Every {SearchQuestion.HeightStep_mm:0} mm of those spring and data share, the car levelled to the same height by the thread; every whole click measured."));
         yield return new("at worst", "Of one click, 2 psi with the thread left alone, 10 kg levelled out again and 1 mm of spring height either way, the one that is worse by the greatest share in one of the three; stop contacts against at least one a kilometre.");
-        yield return new("chance", "One random road of this class and seed; differences of a few per cent may turn on another. Try another --seed.");
+        if (Question.Road.IsRandom)
+            yield return new("chance", "One random road of this class and seed; differences of a few per cent may turn on another. Try another --seed.");
         if (result.Nearest is not null)
             yield return new("order", "Worked out about the nearest setting for a spring whose rate is the same at every height; a real air spring stiffens in bump, so drive it again with its own data.");
         foreach ((string reason, int settings) in result.NotDriven) yield return new("not driven", Text($"{settings} settings: {reason}."));
         foreach (UnusedDocument document in Question.LeftOut)
             yield return new("left out", $"{document.File}: {document.Faults[0]}{(document.Faults.Count > 1 ? Text($" And {document.Faults.Count - 1} more.") : "")}");
     }
+
+    private string Contacts(SearchPair pair, RideFigures figures) => !pair.Strut.HasEnds ? "no stops known"
+        : $"{Met(figures)} stop contact{(Met(figures) == "1" ? "" : "s")}{(Question.Road.IsRandom ? " a kilometre" : "")}";
 
     private string Within() => Question.Limits.Count > 0 ? $" within {Limits()}" : "";
 

@@ -23,11 +23,12 @@ internal static class SearchPairs
             Try(damper.Name, damper.DynoFile!, free with { Damper = damper }, dampers);
         return ([.. springs.SelectMany(spring => dampers.Select(damper => Pair(spring, damper)))], leftOut);
 
-        void Try(string name, string file, StrutDesign with, List<(string, RideStrut)> among)
+        void Try(string name, string file, StrutDesign with, List<(string Name, RideStrut Strut)> among)
         {
             try
             {
-                among.Add((name, Settled(kit, end, with, conditions)));
+                string called = among.Exists(other => other.Name == name) ? $"{name} ({Path.GetFileName(file)})" : name;
+                among.Add((called, Settled(kit, end, with, conditions)));
             }
             catch (FaultsException faulty)
             {

@@ -29,8 +29,7 @@ public sealed record SearchQuestion(
     public static SearchQuestion Of(Kit kit, Shelf shelf, StudyConditions conditions, RoadQuestion road, IReadOnlyList<SearchLimit> limits)
     {
         (IReadOnlyList<SearchPair> pairs, IReadOnlyList<UnusedDocument> leftOut) = SearchPairs.Of(kit, shelf, conditions);
-        StrutDesign design = kit.Struts().Single().Design;
-        double? height = design.DriveHeight_m ?? (design.Target is null ? null : pairs[0].Strut.DriveHeight_m());
+        double? height = kit.Struts().Single().Design.DriveHeight_m ?? pairs[0].Strut.DriveHeight_m();
         return new(pairs, leftOut, road, limits) { Present = height is null ? null : new(Height_m: height, Click: pairs[0].Strut.Click) };
     }
 

@@ -179,6 +179,37 @@ public sealed class SearchRunTests
     public void Excess_OfFewStopContacts_IsAgainstOneAKilometre() =>
         Assert.Equal(2, new SearchLimit(RideQuantity.StopContacts, 0.5).Excess(2.5));
 
+    [Fact]
+    public void Of_TwoSpringsOfOneName_TellsThemApart()
+    {
+        Shelf shelf = ShelfReader.Read([ExampleFolder.PathOf("springs")]);
+        shelf = shelf with { Springs = [.. shelf.Springs.Select(s => s with { Name = "Single 152" })] };
+
+        Assert.Equal(
+            ["Single 152", "Single 152 (double-146.csv)", "Single 152 (single-140.csv)"],
+            SearchQuestion.Of(_street, shelf, new StudyConditions(), _road, []).Pairs.Select(p => p.Spring));
+    }
+
+    [Fact]
+    public void Of_AKitWithoutTargetAndHeight_HasNoPresentSetting()
+    {
+        Kit kit = _street with { Front = _street.Front! with { Target = null, DriveHeight_m = null } };
+
+        Assert.Null(SearchQuestion.Of(kit, new Shelf([], [], []), new StudyConditions(), _road, []).Present);
+        Assert.NotNull(Question(_road).Present);
+    }
+
+    [Fact]
+    public void Of_APartThatDoesNotFit_IsLeftOutByName()
+    {
+        Shelf shelf = ShelfReader.Read([ExampleFolder.PathOf("springs")]);
+        shelf = shelf with { Springs = [.. shelf.Springs.Select(s => s.Name == "Single 140" ? s with { LeastHeight_m = 0.3, GreatestHeight_m = 0.4 } : s)] };
+        SearchQuestion question = SearchQuestion.Of(_street, shelf, new StudyConditions(), _road, []);
+
+        Assert.EndsWith("single-140.csv", Assert.Single(question.LeftOut).File, StringComparison.Ordinal);
+        Assert.DoesNotContain(question.Pairs, p => p.Spring == "Single 140");
+    }
+
     private static double Worsening(SearchPoint point, SearchNeighbour beside)
     {
         if (beside.Figures is not { } n) return double.PositiveInfinity;

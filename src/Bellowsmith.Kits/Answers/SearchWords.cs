@@ -50,9 +50,9 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     public static string Click(SearchPoint point) =>
         point.Pair.Strut.Damper.Clicks.Count > 1 ? Text($"click {point.Setting.Click:0.#}") : "";
 
-    /// <summary>"1.72 m/s², ± 884 N, 3.4", or why it cannot stand there.</summary>
+    /// <summary>"1.72 m/s², ± 884 N, 3.4", or why it cannot be set.</summary>
     public string Beside(SearchNeighbour neighbour) => neighbour.Figures is { } f
-        ? Text($"{f.WeightedRms_m_per_s2:F2} m/s², ± {units.Text(Dimension.Force, f.TyreLoadRms_N)} and {Met(f)}") : $"it cannot stand: {neighbour.Reason}";
+        ? Text($"{f.WeightedRms_m_per_s2:F2} m/s², ± {units.Text(Dimension.Force, f.TyreLoadRms_N)} and {Met(f)}") : $"it cannot be set: {neighbour.Reason}";
 
     public double Stops(RideFigures figures) => figures.StopContactsPerKm(Question.Road.Speed_m_per_s);
 
@@ -78,7 +78,7 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
             yield return new("order", "Worked out about the nearest setting for a spring whose rate is the same at every height; a real air spring stiffens in bump, so drive it again with its own data.");
         foreach ((string reason, int settings) in result.NotDriven) yield return new("not driven", Text($"{settings} settings: {reason}."));
         foreach (UnusedDocument document in Question.LeftOut)
-            yield return new("left out", $"{document.File}: {document.Faults[0]}{(document.Faults.Count > 1 ? Text($" And {document.Faults.Count - 1} more.") : "")}");
+            yield return new("left out", $"{Fault(document)}{(document.Faults.Count > 1 ? Text($" And {document.Faults.Count - 1} more.") : "")}");
     }
 
     private string Contacts(SearchPair pair, RideFigures figures) => !pair.Strut.HasEnds ? "no stops known"
@@ -111,6 +111,10 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     // Where the setting itself keeps limits and this one does not.
     private string Broken(SearchNeighbour worst) =>
         result.Front.Count > 0 && Question.Limits.Count > 0 && worst is { Figures: not null, KeepsLimits: false } ? ", beyond the limits" : "";
+
+    // A fault in a file the document names stands under that file's name; the document is named first then.
+    private static string Fault(UnusedDocument document) =>
+        document.Faults[0].File == document.File ? document.Faults[0].ToString() : $"{document.File}: {document.Faults[0]}";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

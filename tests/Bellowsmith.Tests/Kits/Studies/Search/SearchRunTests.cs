@@ -97,6 +97,19 @@ public sealed class SearchRunTests
     }
 
     [Fact]
+    public void Worst_WhereANeighbourCannotBeSet_IsThatOne()
+    {
+        AirSpringPart weak = (AirSpringPart)_street.Front!.Spring with { MaxGaugePressure_Pa = 3.55e5 };
+        SearchQuestion question = SearchQuestion.Of(_street with { Front = _street.Front with { Spring = weak } }, new Shelf([], [], []), new StudyConditions(), _road, []);
+        SearchResult result = new SearchRun(question).All(TestContext.Current.CancellationToken);
+        SearchPoint[] close = [.. result.Front.Where(p => p.Setting.GaugePressure_Pa > 3.55e5 - 13789)];
+
+        Assert.NotEmpty(close);
+        Assert.All(result.Front, p => Assert.True(p.Setting.GaugePressure_Pa <= 3.55e5));
+        Assert.All(close, p => Assert.Equal(("it takes more than the spring's greatest gauge pressure", double.PositiveInfinity, false), (p.Worst!.Reason, p.Worst.Worsening, p.Worst.KeepsLimits)));
+    }
+
+    [Fact]
     public void Order_WhereNoneKeepsTheLimits_IsOfPartsThatWould()
     {
         SearchResult result = new SearchRun(Question(_road, (RideQuantity.WeightedRms, 1.3), (RideQuantity.StopContacts, 1))).All(TestContext.Current.CancellationToken);
@@ -129,6 +142,20 @@ public sealed class SearchRunTests
         Assert.Equal([0.05, 0.13, 0.26, 0.52, 1.04], order.Forces.Select(f => f.Speed_m_per_s));
         Assert.All(order.Forces, f => Assert.True(f.Compression_N > 0 && f.Rebound_N > 0));
         Assert.True(order.SpringHeights!.Value.Least_m < order.Height_m && order.Height_m < order.SpringHeights.Value.Greatest_m);
+    }
+
+    [Fact] // by hand: 0.9 strut per wheel, damper 218 mm longer than the spring, stop solid at 256 + 13 mm and met 20 mm of wheel travel up
+    public void Order_OfTheRear_KeepsDroopAndStopContact()
+    {
+        Kit rear = KitReader.Read(ExampleFolder.PathOf("kits/ostrane-street.json")) with { Front = null };
+        SearchQuestion question = SearchQuestion.Of(
+            rear, ShelfReader.Read(ShelfReader.FoldersOf(rear)), new StudyConditions(), _road, [new(RideQuantity.WeightedRms, 1.5), new(RideQuantity.StopContacts, 1)]);
+        PartsOrder order = new SearchRun(question).All(TestContext.Current.CancellationToken).Order!;
+
+        Assert.Equal(0.082, order.Height_m, 1e-9);
+        Assert.Equal(0.082 + 0.218 + 0.9 * 0.035, order.DamperLengths!.Value.Longest_m, 1e-9);
+        Assert.Equal(0.269 - 0.9 * Math.Max(order.Change.BumpTravel_m, 0.005), order.DamperLengths.Value.Shortest_m, 1e-9);
+        Assert.Equal(order.DamperLengths.Value.Longest_m - 0.218 + 0.0127, order.SpringHeights!.Value.Greatest_m, 1e-9);
     }
 
     [Fact]

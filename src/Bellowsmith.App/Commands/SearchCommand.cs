@@ -35,6 +35,7 @@ internal static class SearchCommand
             HelpName = "answer=number",
             CustomParser = Limits,
         };
+        Option<bool> robust = new("--robust") { Description = "Limits hold one click, 2 psi, 10 kg and 1 mm aside too, not only where all is set exactly." };
         Option<string[]> shelf = new("--shelf")
         {
             Description = "Folder of spring and damper documents; may be repeated. Where the kit's own documents lie if not given.",
@@ -43,6 +44,7 @@ internal static class SearchCommand
         foreach (Option repeated in new Option[] { limit, shelf }) repeated.Arity = ArgumentArity.OneOrMore;
         command.Add(kit);
         command.Add(limit);
+        command.Add(robust);
         command.Add(shelf);
         RoadOptions road = new(command, usualSeconds: 30, usual: (RoadClass.C, 80 / 3.6));
         StrutOption strut = new(command, "Which strut is searched");
@@ -53,7 +55,7 @@ internal static class SearchCommand
             RoadQuestion driven = road.Question(parsed);
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
             Shelf at = ShelfReader.Read(parsed.GetValue(shelf) is { Length: > 0 } folders ? folders : ShelfReader.FoldersOf(read));
-            SearchRun run = new(SearchQuestion.Of(strut.Only(parsed, read), at, options.Conditions(parsed), driven, parsed.GetValue(limit) ?? []));
+            SearchRun run = new(SearchQuestion.Of(strut.Only(parsed, read), at, options.Conditions(parsed), driven, parsed.GetValue(limit) ?? []) with { Robust = parsed.GetValue(robust) });
             Progress.Follow(() =>
             {
                 run.Advance(AtOnce);

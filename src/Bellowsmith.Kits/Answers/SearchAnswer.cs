@@ -6,7 +6,7 @@ namespace Bellowsmith.Kits.Answers;
 /// <summary>The machine answer of <c>search</c>: unrounded, each number in the unit its name ends with.</summary>
 public sealed record SearchAnswer(
     string Strut, string Load, IReadOnlyList<SearchAnswer.Choice> Front, SearchAnswer.Choice? Nearest, SearchAnswer.Ordered? Order, string? Reason, SearchAnswer.Choice? Present,
-    IReadOnlyList<SearchAnswer.Limited> Limits, int Evaluated, IReadOnlyList<SearchAnswer.Undriven> NotDriven, double Seconds,
+    IReadOnlyList<SearchAnswer.Limited> Limits, bool Robust, int Evaluated, int WithinLimits, IReadOnlyList<SearchAnswer.Undriven> NotDriven, double Seconds,
     string Sentence, IReadOnlyList<Note> Notes)
 {
     public sealed record Choice(
@@ -38,7 +38,7 @@ public sealed record SearchAnswer(
         return new(
             Names.Of(strut.End), strut.Load, [.. result.Front.Select(p => Of(p, words))], result.Nearest is { } nearest ? Of(nearest, words) : null,
             result.Order is { } order ? Of(order, words) : null, words.Reason() is { Length: > 0 } reason ? reason : null, result.Present is { } present ? Of(present, words) : null,
-            [.. result.Question.Limits.Select(l => new Limited(l.Quantity.Name, l.Greatest * l.Quantity.Scale))], result.Evaluated,
+            [.. result.Question.Limits.Select(l => new Limited(l.Quantity.Name, l.Greatest * l.Quantity.Scale))], result.Question.Robust, result.Evaluated, result.WithinLimits,
             [.. result.NotDriven.Select(n => new Undriven(n.Reason, n.Settings))], seconds,
             words.Order() is { Length: > 0 } toOrder ? $"{words.Answer()} {toOrder}" : words.Answer(), [.. words.Notes()]);
     }

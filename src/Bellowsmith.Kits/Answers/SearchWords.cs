@@ -9,12 +9,15 @@ namespace Bellowsmith.Kits.Answers;
 /// <summary>The sentences of a search: the same on page, terminal and paper.</summary>
 public sealed class SearchWords(SearchResult result, DisplayUnits units)
 {
+    private const string Aside = "one click, 2 psi, 10 kg and 1 mm aside";
+
     private SearchQuestion Question => result.Question;
 
     /// <summary>How many choices there are; where none, why, and what comes nearest.</summary>
     public string Answer() => result switch
     {
         { Front.Count: > 0 } => Text($"{result.Evaluated} settings driven{Within()}; none is better than these in all of comfort, tyre load and stop contacts."),
+        { Nearest: { } nearest, WithinLimits: > 0 } => Text($"{result.WithinLimits} of {result.Evaluated} settings keep {Limits()} where all is set exactly, none of them also {Aside}. Nearest: {Sentence(nearest)}"),
         { Nearest: { } nearest } => Text($"None of {result.Evaluated} settings keeps {Limits()}. Nearest: {Sentence(nearest)}"),
         _ => "No setting of the parts at hand can be driven.",
     };
@@ -37,7 +40,7 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     public string Order() => result switch
     {
         { Order: { } order } => Text($"To order: a spring of {units.Text(Dimension.Rate, order.SpringRate_N_per_m)} at {units.Text(Dimension.Length, order.Height_m)}, carrying {units.Text(Dimension.Force, order.SpringForce_N)} there{Heights(order)}; {Damper(order, result.Nearest!)}{Lengths(order)}. Such parts come to {order.Figures.WeightedRms_m_per_s2:F2} m/s² weighted, tyre load ± {units.Text(Dimension.Force, order.Figures.TyreLoadRms_N)} and {Contacts(result.Nearest!.Pair, order.Figures)}."),
-        { Nearest: not null } => "Nothing to order: from the nearest setting half to 1.6 times the spring's rate, 0.4 to 2 times the damper's force and up to 20 mm more travel before the stop do not keep them either.",
+        { Nearest: not null, WithinLimits: 0 } => "Nothing to order: from the nearest setting half to 1.6 times the spring's rate, 0.4 to 2 times the damper's force and up to 20 mm more travel before the stop do not keep them either.",
         _ => "",
     };
 
@@ -74,7 +77,7 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
         yield return new("at worst", "Of one click, 2 psi with the thread left alone, 10 kg levelled out again and 1 mm of spring height either way, the one that is worse by the greatest share in one of the three; stop contacts against at least one a kilometre.");
         if (Question.Road.IsRandom)
             yield return new("chance", "One random road of this class and seed; differences of a few per cent may turn on another. Try another --seed.");
-        if (result.Nearest is not null)
+        if (result is { Nearest: not null, WithinLimits: 0 })
             yield return new("order", "Worked out about the nearest setting for a spring whose rate is the same at every height; a real air spring stiffens in bump, so drive it again with its own data.");
         foreach ((string reason, int settings) in result.NotDriven) yield return new("not driven", Text($"{settings} settings: {reason}."));
         foreach (UnusedDocument document in Question.LeftOut)
@@ -84,9 +87,9 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     private string Contacts(SearchPair pair, RideFigures figures) => !pair.Strut.HasEnds ? "no stops known"
         : $"{Met(figures)} stop contact{(Met(figures) == "1" ? "" : "s")}{(Question.Road.IsRandom ? " a kilometre" : "")}";
 
-    private string Within() => Question.Limits.Count > 0 ? $" within {Limits()}" : "";
+    private string Within() => (Question.Limits.Count > 0 ? $" within {Limits()}" : "") + (Question.Robust ? $", also {Aside}" : "");
 
-    private string Limits() => string.Join(" and ", Question.Limits.Select(limit => $"{limit.Quantity.Title} of at most {Number(limit.Quantity, limit.Greatest)}"));
+    private string Limits() => Question.Limits.Count == 0 ? "the parts' own limits" : string.Join(" and ", Question.Limits.Select(limit => $"{limit.Quantity.Title} of at most {Number(limit.Quantity, limit.Greatest)}"));
 
     private string Number(RideQuantity quantity, double si) => quantity.Dimension is { } dimension ? units.Text(dimension, si)
         : Text($"{si * quantity.Scale:0.####}{(quantity.Unit.Length > 0 ? " " : "")}{quantity.Unit}");

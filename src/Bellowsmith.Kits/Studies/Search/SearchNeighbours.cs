@@ -8,6 +8,9 @@ namespace Bellowsmith.Kits.Studies.Search;
 /// <summary>What surrounds a setting: a click, 2 psi with the thread left alone, 10 kg levelled out again, a millimetre of height.</summary>
 internal static class SearchNeighbours
 {
+    /// <summary>As many as a setting can have.</summary>
+    public const int Most = 8;
+
     private const double Mass_kg = 10, Height_m = 1e-3;
 
     public static IEnumerable<(string Change, Trial Trial)> Of(SearchPoint point, RoadQuestion road)
@@ -27,8 +30,8 @@ internal static class SearchNeighbours
     }
 
     public static SearchNeighbour Beside(SearchPoint point, string change, TrialResult result, SearchQuestion question) => result.Figures is { } figures
-        ? new(change, figures, null, Worsening(point.Figures, figures, question.Road), question.Excess(figures) == 0)
-        : new(change, null, result.Reason, double.PositiveInfinity, false);
+        ? new(change, figures, null, Worsening(point.Figures, figures, question.Road), question.Excess(figures))
+        : new(change, null, result.Reason, double.PositiveInfinity, double.PositiveInfinity);
 
     private static double Worsening(RideFigures own, RideFigures other, RoadQuestion road) => SearchPoint.Objectives.Max(q =>
         (q.Of(other, road) - q.Of(own, road)) / SearchLimit.Size(q, q.Of(own, road)));

@@ -26,5 +26,9 @@ public sealed record SearchPoint(SearchPair Pair, RideSetting Setting, RideFigur
 /// <param name="Figures">What came of it; null where it cannot stand there.</param>
 /// <param name="Reason">Why it cannot; null where it can.</param>
 /// <param name="Worsening">The greatest relative worsening of the three costs, of stop contacts against at least one a kilometre; infinite where it cannot stand.</param>
-/// <param name="KeepsLimits">Whether it stands and keeps what the setting itself must keep.</param>
-public sealed record SearchNeighbour(string Change, RideFigures? Figures, string? Reason, double Worsening, bool KeepsLimits);
+/// <param name="Excess">By how much it exceeds the limits, as <see cref="SearchQuestion.Excess"/>; infinite where it cannot stand.</param>
+public sealed record SearchNeighbour(string Change, RideFigures? Figures, string? Reason, double Worsening, double Excess)
+{
+    /// <summary>Whether it stands and keeps what the setting itself must keep.</summary>
+    public bool KeepsLimits => Excess == 0;
+}

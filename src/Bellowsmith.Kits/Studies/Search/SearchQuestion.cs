@@ -16,6 +16,9 @@ public sealed record SearchQuestion(
     /// <summary>Heights that are tried lie so far apart, on round numbers.</summary>
     public const double HeightStep_mm = 2;
 
+    /// <summary>Whether the limits must hold for every neighbour of a setting too, not only where all is set exactly.</summary>
+    public bool Robust { get; init; }
+
     /// <summary>The kit's own setting, driven for comparison; null where it has none.</summary>
     public RideSetting? Present { get; init; }
 

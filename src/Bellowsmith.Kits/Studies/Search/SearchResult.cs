@@ -11,7 +11,7 @@ public sealed record SearchResult
     /// <summary>The setting that exceeds its limits least; null where one keeps them, or none can be driven.</summary>
     public required SearchPoint? Nearest { get; init; }
 
-    /// <summary>What to order; null where a setting keeps the limits, none can be driven, or no such parts would keep them.</summary>
+    /// <summary>What to order; null where a setting set exactly keeps the limits, none can be driven, or no such parts would keep them.</summary>
     public required PartsOrder? Order { get; init; }
 
     /// <summary>The kit as it is set now, for comparison; null where it cannot stand.</summary>
@@ -19,6 +19,9 @@ public sealed record SearchResult
 
     /// <summary>How many settings were driven, neighbours not counted.</summary>
     public required int Evaluated { get; init; }
+
+    /// <summary>How many of them keep the limits where all is set exactly.</summary>
+    public required int WithinLimits { get; init; }
 
     /// <summary>How many could not be, for each reason, most first.</summary>
     public required IReadOnlyList<(string Reason, int Settings)> NotDriven { get; init; }

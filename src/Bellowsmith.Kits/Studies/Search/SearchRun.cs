@@ -18,7 +18,9 @@ public sealed class SearchRun
     private readonly (SearchPair Pair, Trial Trial)[] _candidates;
     private readonly List<SearchPoint> _points = [];
     private readonly Dictionary<string, int> _reasons = [];
-    private int _next;
+    private readonly List<SearchPoint> _surrounded = [];
+    private SearchPoint[]? _around;
+    private int _next, _within;
 
     public SearchRun(SearchQuestion question)
     {
@@ -34,7 +36,9 @@ public sealed class SearchRun
     public bool IsDone => Result is not null;
 
     /// <summary>How far it is; 1 where it is done.</summary>
-    public double Share => IsDone ? 1 : _next / (_candidates.Length + 1.0);
+    public double Share => IsDone ? 1
+        : (_next + SearchNeighbours.Most * _surrounded.Count)
+            / (1.0 + _candidates.Length + SearchNeighbours.Most * (_around?.Length ?? (Question.Robust ? _candidates.Length : MostChoices)));
 
     /// <summary>Drives everything that is left.</summary>
     public SearchResult All(CancellationToken cancel = default)
@@ -43,14 +47,21 @@ public sealed class SearchRun
         return Result!;
     }
 
-    /// <summary>Drives the next so many candidates on all cores or, when none is left, what surrounds the front.</summary>
+    /// <summary>Drives about so many settings on all cores: candidates, then what surrounds those chosen, then parts to order.</summary>
     /// <exception cref="OperationCanceledException">Cancelled; what this call began is then still to be driven.</exception>
-    public void Advance(int candidates, CancellationToken cancel = default)
+    public void Advance(int settings, CancellationToken cancel = default)
     {
-        int end = Math.Min(_candidates.Length, _next + candidates);
-        if (_next == end) Result = Finish(cancel);
-        else Drive(_candidates[_next..end], cancel);
-        _next = end;
+        if (_next < _candidates.Length)
+        {
+            int end = Math.Min(_candidates.Length, _next + settings);
+            Drive(_candidates[_next..end], cancel);
+            _next = end;
+            return;
+        }
+
+        _around ??= Around();
+        if (_surrounded.Count == _around.Length) Result = Finish(cancel);
+        else _surrounded.AddRange(WithNeighbours([.. _around.Skip(_surrounded.Count).Take(Math.Max(1, settings / SearchNeighbours.Most))], cancel));
     }
 
     private void Drive((SearchPair Pair, Trial Trial)[] candidates, CancellationToken cancel)
@@ -63,19 +74,28 @@ public sealed class SearchRun
         }
     }
 
+    private SearchPoint[] Around()
+    {
+        SearchPoint[] within = [.. _points.Where(point => Question.Excess(point.Figures) == 0)];
+        _within = within.Length;
+        return Question.Robust ? within : Chosen(within);
+    }
+
     private SearchResult Finish(CancellationToken cancel)
     {
-        SearchPoint[] within = [.. _points.Where(point => Question.Excess(point.Figures) == 0)], front = Chosen(within);
-        SearchPoint? nearest = within.Length == 0 && _points.Count > 0 ? _points.MinBy(p => Question.Excess(p.Figures)) : null;
+        SearchPoint[] front = Question.Robust ? Chosen([.. _surrounded.Where(point => point.Neighbours.All(n => n.KeepsLimits))]) : [.. _surrounded];
+        SearchPoint? nearest = front.Length > 0 || _points.Count == 0 ? null
+            : _surrounded.MinBy(point => point.Neighbours.Max(n => n.Excess)) ?? WithNeighbours([_points.MinBy(p => Question.Excess(p.Figures))!], cancel)[0];
         TrialResult? present = Question.Present is { } set ? _trials.Over([new(Question.Strut, Question.Road, set)], cancel)[0] : null;
         return new SearchResult
         {
             Question = Question,
-            Front = WithNeighbours(front, cancel),
-            Nearest = nearest is null ? null : WithNeighbours([nearest], cancel)[0],
-            Order = nearest is null ? null : Order(nearest, cancel),
+            Front = front,
+            Nearest = nearest,
+            Order = nearest is null || _within > 0 ? null : Order(nearest, cancel),
             Present = present is { Figures: { } figures } driven ? new(Question.Pairs[0], driven.Setting, figures) : null,
             Evaluated = _points.Count,
+            WithinLimits = _within,
             NotDriven = [.. _reasons.OrderByDescending(r => r.Value).Select(r => (r.Key, r.Value))],
         };
     }

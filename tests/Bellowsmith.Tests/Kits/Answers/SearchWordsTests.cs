@@ -19,11 +19,11 @@ public sealed class SearchWordsTests
     private static readonly SearchPoint _point = new(_question.Pairs[0], new(0.074, 3.61e5, 12), Figures(1.67, 880, 16));
 
     [Theory]
-    [InlineData("one click harder", true, "; at worst, one click harder, 1.72 m/s², ± 884 N and 3.4.")]
-    [InlineData("2 psi less", false, "; at worst, 2 psi less, 1.72 m/s², ± 884 N and 3.4, beyond the limits.")]
-    public void Sentence_OfAChoice_SaysItAndItsWorstNeighbour(string change, bool keeps, string end)
+    [InlineData("one click harder", 0, "; at worst, one click harder, 1.72 m/s², ± 884 N and 3.4.")]
+    [InlineData("2 psi less", 0.2, "; at worst, 2 psi less, 1.72 m/s², ± 884 N and 3.4, beyond the limits.")]
+    public void Sentence_OfAChoice_SaysItAndItsWorstNeighbour(string change, double excess, string end)
     {
-        SearchPoint point = _point with { Neighbours = [new(change, Figures(1.72, 884, 17), null, 0.0625, keeps)] };
+        SearchPoint point = _point with { Neighbours = [new(change, Figures(1.72, 884, 17), null, 0.0625, excess)] };
 
         Assert.Equal(
             "Single 152 at 74.0 mm and 3.61 bar gauge with Front street on click 12: 1.67 m/s² weighted, tyre load ± 880 N, 3.2 stop contacts a kilometre" + end,
@@ -33,7 +33,7 @@ public sealed class SearchWordsTests
     [Fact]
     public void Sentence_WhereTheWorstCannotBeSet_SaysWhy()
     {
-        SearchPoint point = _point with { Neighbours = [new("1 mm lower", null, "the car rests on its stop there", double.PositiveInfinity, false)] };
+        SearchPoint point = _point with { Neighbours = [new("1 mm lower", null, "the car rests on its stop there", double.PositiveInfinity, double.PositiveInfinity)] };
 
         Assert.EndsWith("; at worst, 1 mm lower, it cannot be set: the car rests on its stop there.", Words(Result([point])).Sentence(point), StringComparison.Ordinal);
     }
@@ -50,6 +50,17 @@ public sealed class SearchWordsTests
 
         Assert.StartsWith("None of 1234 settings keeps stop contacts a kilometre of at most 4. Nearest: Single 152 at 74.0 mm", words.Reason(), StringComparison.Ordinal);
         Assert.StartsWith("Nothing to order: ", words.Order(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Answer_WhereOnlyExactSettingsKeepTheLimits_SaysSo()
+    {
+        SearchWords words = Words(Result([]) with { Nearest = _point, WithinLimits = 7, Question = _question with { Robust = true } });
+
+        Assert.StartsWith(
+            "7 of 1234 settings keep stop contacts a kilometre of at most 4 where all is set exactly, none of them also one click, 2 psi, 10 kg and 1 mm aside. Nearest: Single 152",
+            words.Reason(), StringComparison.Ordinal);
+        Assert.Empty(words.Order());
     }
 
     [Fact]
@@ -89,7 +100,7 @@ public sealed class SearchWordsTests
     private static SearchWords Words(SearchResult result) => new(result, DisplayUnits.Metric);
 
     private static SearchResult Result(IReadOnlyList<SearchPoint> front) =>
-        new() { Question = _question, Front = front, Nearest = null, Order = null, Present = null, Evaluated = 1234, NotDriven = [] };
+        new() { Question = _question, Front = front, Nearest = null, Order = null, Present = null, Evaluated = 1234, WithinLimits = 0, NotDriven = [] };
 
     private static SearchQuestion Question()
     {

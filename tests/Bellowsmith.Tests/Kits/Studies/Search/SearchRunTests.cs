@@ -110,6 +110,33 @@ public sealed class SearchRunTests
     }
 
     [Fact]
+    public void All_Robust_HoldsTheLimitsForEveryNeighbour()
+    {
+        (RideQuantity, double)[] limits = [(RideQuantity.TyreLoad, 1000), (RideQuantity.StopContacts, 40)];
+        SearchResult robust = new SearchRun(Question(_road, limits) with { Robust = true }).All(TestContext.Current.CancellationToken);
+        SearchResult exact = new SearchRun(Question(_road, limits)).All(TestContext.Current.CancellationToken);
+
+        Assert.NotEmpty(robust.Front);
+        Assert.Equal(exact.WithinLimits, robust.WithinLimits);
+        foreach (RideFigures figures in robust.Front.SelectMany(p => p.Neighbours.Select(n => n.Figures!).Append(p.Figures)))
+            Assert.True(figures.TyreLoadRms_N <= 1000 && figures.StopContactsPerKm(20) <= 40);
+        Assert.True(robust.Front.Min(p => p.Figures.WeightedRms_m_per_s2) >= exact.Front.Min(p => p.Figures.WeightedRms_m_per_s2));
+    }
+
+    [Fact]
+    public void All_RobustWhereOnlyExactSettingsKeepTheLimits_NamesTheNearestOfThose()
+    {
+        double least = _free.Front.Min(p => p.Figures.WeightedRms_m_per_s2);
+        SearchResult result = new SearchRun(Question(_road, (RideQuantity.WeightedRms, least)) with { Robust = true }).All(TestContext.Current.CancellationToken);
+
+        Assert.Empty(result.Front);
+        Assert.Equal(1, result.WithinLimits);
+        Assert.Equal(least, result.Nearest!.Figures.WeightedRms_m_per_s2);
+        Assert.Contains(result.Nearest.Neighbours, n => !n.KeepsLimits);
+        Assert.Null(result.Order);
+    }
+
+    [Fact]
     public void Order_WhereNoneKeepsTheLimits_IsOfPartsThatWould()
     {
         SearchResult result = new SearchRun(Question(_road, (RideQuantity.WeightedRms, 1.3), (RideQuantity.StopContacts, 1))).All(TestContext.Current.CancellationToken);

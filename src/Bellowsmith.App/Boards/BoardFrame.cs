@@ -17,11 +17,14 @@ public sealed class BoardFrame
         foreach (TitleRow row in Section.TitleBlock) Say[$"title.{row.Label}"] = row.Text;
         Say["section.summary"] = Section.Summary;
         Say["figure.map"] = View.Map.Summary;
-        if (View.Travel is null) return;
-        TravelFigures travel = new(View.Travel, View.Units);
-        Ladder = travel.Ladder();
-        RideHeight = travel.RideHeight();
-        Say["figure.rideHeight"] = RideHeight.Summary;
+        if (View.Travel is not null)
+        {
+            TravelFigures travel = new(View.Travel, View.Units);
+            Ladder = travel.Ladder();
+            RideHeight = travel.RideHeight();
+        }
+
+        foreach (Chart chart in Follows(Questions.Travel).Concat(Follows(Questions.Damping)).Concat(Follows(Questions.Ride))) Say[$"figure.{chart.Id}"] = chart.Summary;
     }
 
     public BoardView View { get; }
@@ -36,11 +39,21 @@ public sealed class BoardFrame
 
     public Chart? RideHeight { get; }
 
+    public IReadOnlyList<Chart> Damping => field ??= View.Damping is { } damping ? new DampingFigures(damping, View.Units, View.Click).All() : [];
+
+    public IReadOnlyList<Chart> Ride => field ??= View.Ride is { } ride ? new RideCharts(ride, View.Units).All() : [];
+
+    public IReadOnlyList<Chart> Bump => field ??= View.Bump is { } bump && new BumpCharts(bump, View.Units) is var charts ? [charts.Motion(), charts.Acceleration()] : [];
+
     public IReadOnlyDictionary<string, Slider> Sliders => new Dictionary<string, Slider?>
     {
         ["height"] = Hands.Height(View),
         ["wanted"] = Hands.Wanted(View),
         ["thread"] = Hands.Thread(View),
+        ["click"] = Hands.Click(View),
+        [Asking.Ratio] = Asking.SliderOf(View, Asking.Ratio),
+        [Asking.Speed] = Asking.SliderOf(View, Asking.Speed),
+        [Asking.BumpSpeed] = Asking.SliderOf(View, Asking.BumpSpeed),
     }.Where(s => s.Value is not null).ToDictionary(s => s.Key, s => s.Value!);
 
     /// <summary>The frame; the map's grid goes along only where the page does not have it yet.</summary>
@@ -53,18 +66,37 @@ public sealed class BoardFrame
         frame.Json["viewBox"] = SectionSvg.ViewBox(Section.Frame);
         frame.Json["handles"] = new JsonObject(Section.Handles.Select(h => KeyValuePair.Create(h.Id, (JsonNode?)Of(h))));
         if (Ladder is not null) frame.Json["ladder"] = LadderSvg.Of(Ladder);
-        IEnumerable<Chart> charts = RideHeight is null ? Charts : Charts.Append(RideHeight);
-        frame.Json["charts"] = new JsonObject(charts.Select(c => KeyValuePair.Create(c.Id, (JsonNode?)ChartFrame.Of(frame, c))));
+        frame.Json["charts"] = new JsonObject(Charts.Concat(Of(_board.Open)).Select(c => KeyValuePair.Create(c.Id, (JsonNode?)ChartFrame.Of(frame, c))));
         if (View.Map != known) frame.Json["map"] = ChartFrame.Of(frame, View.Map);
         frame.Json["mapAt"] = MapAt();
+        if (View.Bump is { } bump && _board.Open == Questions.Ride)
+            frame.Json["corner"] = CornerFrame.Of(frame, bump, View.Here.Height_m, View.Case.Damper?.BumpStop?.FreeLength_m);
         frame.Json["missed"] = new JsonArray([.. (View.Travel?.Findings ?? []).Where(f => f.Holds == false).Select(f => (JsonNode)f.Rule.ToString())]);
-        frame.Json["choices"] = new JsonObject { ["end"] = _board.End.ToString(), ["load"] = View.Setting.Load, ["units"] = _board.UnitsName };
+        frame.Json["choices"] = new JsonObject
+        {
+            ["end"] = _board.End.ToString(),
+            ["load"] = View.Setting.Load,
+            ["units"] = _board.UnitsName,
+            ["road"] = View.Asked.Road.ToString(),
+            ["bump"] = View.Asked.Bump.ToString(),
+        };
         frame.Json["canUndo"] = _board.CanUndo;
         frame.Json["canRedo"] = _board.CanRedo;
         frame.Json["changed"] = _board.IsChanged;
         frame.Json["recommended"] = View.Setting.DriveHeight is null || View.Result?.Recommended is null;
         return frame.ToBytes();
     }
+
+    private IEnumerable<Chart> Of(string question) => question switch
+    {
+        Questions.Travel => RideHeight is null ? [] : [RideHeight],
+        Questions.Damping => Damping,
+        Questions.Ride => Ride.Concat(Bump),
+        _ => [],
+    };
+
+    // Under a hand only what is open is drawn anew.
+    private IEnumerable<Chart> Follows(string question) => _board.IsHeld && _board.Open != question ? [] : Of(question);
 
     private JsonObject MapAt()
     {

@@ -2,7 +2,9 @@ using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.Damping;
 using Bellowsmith.Kits.Studies.InstalledHeight;
+using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Studies.Travel;
 
 namespace Bellowsmith.App.Boards;
@@ -35,8 +37,10 @@ public sealed class BoardStrut
         double height = CaseAt(load).LeastHeight_m;
         Start = new StrutSetting(
             Design.DriveHeight_m is { } h ? new Written(h, "") : null,
-            Design.Target is { } t ? new Wanted(t.Kind, new Written(t.Value, "")) : null, load);
-        TravelFaults = Lacks(height, TravelStudy.Needs);
+            Design.Target is { } t ? new Wanted(t.Kind, new Written(t.Value, "")) : null, load, Design.Click);
+        Kit standing = Standing(height);
+        TravelFaults = Lacks(standing);
+        Damper = new BoardDamper(standing, load);
     }
 
     public AxleEnd End { get; }
@@ -47,6 +51,8 @@ public sealed class BoardStrut
     /// <summary>What the second question lacks; empty where it can be answered.</summary>
     public IReadOnlyList<Fault> TravelFaults { get; }
 
+    public BoardDamper Damper { get; }
+
     private StrutDesign Design => (End == AxleEnd.Front ? _kit.Front : _kit.Rear)!;
 
     /// <summary>The strut as set, a drive height only where a hand or the document fixed one.</summary>
@@ -56,7 +62,12 @@ public sealed class BoardStrut
         return strut with { Design = strut.Design with { DriveHeight_m = setting.DriveHeight?.Si } };
     }
 
-    public BoardView At(StrutSetting setting, DisplayUnits units, double textHeight_mm)
+    /// <param name="setting">What is set.</param>
+    /// <param name="asked">What is asked beside it.</param>
+    /// <param name="units">Units shown.</param>
+    /// <param name="textHeight_mm">Height of the drawing's letters in mm of the strut.</param>
+    /// <param name="isDue">Whether a question is answered anew; else it keeps the answer it has.</param>
+    public BoardView At(StrutSetting setting, Asked asked, DisplayUnits units, double textHeight_mm, Func<string, bool> isDue)
     {
         StrutCase strut = _case.Of((setting.Load, setting.Wanted is { } w ? new Target(w.Kind, w.Value.Si) : null));
         InstalledHeightResult? result = _result.Of(strut);
@@ -64,6 +75,7 @@ public sealed class BoardStrut
             setting.DriveHeight?.Si ?? result?.ReferenceHeight_m ?? (strut.LeastHeight_m + strut.GreatestHeight_m) / 2,
             strut.LeastHeight_m, strut.GreatestHeight_m);
         StrutCase fixedHere = strut with { Design = strut.Design with { DriveHeight_m = height } };
+        RideSetting stands = new(Height_m: height, Click: setting.Click);
         return new BoardView
         {
             Setting = setting,
@@ -72,6 +84,12 @@ public sealed class BoardStrut
             Result = result,
             Here = InstalledHeightStudy.At(strut, height),
             Travel = TravelFaults.Count == 0 ? TravelStudy.Answer(fixedHere) : null,
+            Asked = asked,
+            Clicks = Damper.Clicks,
+            Click = setting.Click ?? Damper.MiddleClick,
+            Damping = Damper.Damping(setting.Load, height, asked.Ratio, isDue(Questions.Damping)),
+            Ride = Damper.Ride(setting.Load, stands, asked.Drive, isDue(Questions.Ride)),
+            Bump = Damper.Bump(setting.Load, stands, Bump.Usual(asked.Bump), asked.BumpSpeed_m_per_s, isDue(Questions.Ride)),
             Sweep = _sweep.Of(strut),
             Map = _map.Of((setting.Load, units)),
             Section = _drawing.Of((setting.Load, units, textHeight_mm)).At(height),
@@ -86,12 +104,17 @@ public sealed class BoardStrut
     }
 
     // A board always has a drive height, whatever the document says.
-    private IReadOnlyList<Fault> Lacks(double driveHeight_m, Action<StrutNeeds> needs)
+    private Kit Standing(double driveHeight_m)
     {
         StrutDesign design = Design with { DriveHeight_m = driveHeight_m };
+        return End == AxleEnd.Front ? _kit with { Front = design } : _kit with { Rear = design };
+    }
+
+    private IReadOnlyList<Fault> Lacks(Kit standing)
+    {
         try
         {
-            StrutCases.Of(End == AxleEnd.Front ? _kit with { Front = design } : _kit with { Rear = design }, new StudyConditions(Load: Start.Load), needs);
+            StrutCases.Of(standing, new StudyConditions(Load: Start.Load), TravelStudy.Needs);
             return [];
         }
         catch (FaultsException faulty)
@@ -118,6 +141,20 @@ public sealed record BoardView
 
     /// <summary>Null where the kit says too little to answer.</summary>
     public required TravelResult? Travel { get; init; }
+
+    public required Asked Asked { get; init; }
+
+    /// <summary>The clicks measured, from closed; empty for a damper without any.</summary>
+    public required IReadOnlyList<double> Clicks { get; init; }
+
+    /// <summary>The click set, else the middle of those measured; null for a damper without any.</summary>
+    public required double? Click { get; init; }
+
+    /// <summary>Null where the kit says too little to answer, as are the ride and the bump.</summary>
+    public required DampingResult? Damping { get; init; }
+
+    public required RideResult? Ride { get; init; }
+    public required BumpRide? Bump { get; init; }
 
     public required HeightSweep Sweep { get; init; }
     public required RateMap Map { get; init; }

@@ -20,10 +20,12 @@ public static class BoardWords
         Dictionary<string, string> say = [];
         Height(board, view, say);
         Travel(board, view, say);
+        DamperWords.Damping(board, view, say);
+        DamperWords.Ride(board, view, say);
         say["state"] = board.SaveWords.Length > 0 && !board.IsChanged ? board.SaveWords
             : board.SaveWords.StartsWith("Not", StringComparison.Ordinal) ? board.SaveWords
             : board.IsChanged ? "changed, not saved" : "as in the document";
-        foreach (string field in new[] { "height", "wanted", "thread", "gauge" })
+        foreach (string field in new[] { "height", "wanted", "thread", "gauge", "click", Asking.Ratio, Asking.Speed, Asking.BumpSpeed })
             say[$"{field}.refused"] = board.Refused is { } refused && refused.Field == field ? refused.Words : "";
         return say;
     }
@@ -87,7 +89,7 @@ public static class BoardWords
     {
         if (view.Travel is not { } travel)
         {
-            say["travel.answer"] = $"Not answered yet: {string.Join("; ", board.TravelFaults.Select(f => f.Fix))}";
+            say["travel.answer"] = NotYet(board.TravelFaults);
             say["travel.summary"] = "";
             return;
         }
@@ -114,10 +116,12 @@ public static class BoardWords
         _ => finding.Rule == TravelRule.ThreadEngagement ? "must" : "rule asks",
     };
 
+    public static string NotYet(IReadOnlyList<Fault> faults) => $"Not answered yet: {string.Join("; ", faults.Select(f => f.Fix).Distinct())}";
+
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
-    // A sentence in five pieces of which the second and fourth are this setting's numbers.
-    private static void Split(Dictionary<string, string> say, string key, string sentence, string first, string second)
+    /// <summary>A sentence in five pieces of which the second and fourth are this setting's numbers.</summary>
+    internal static void Split(Dictionary<string, string> say, string key, string sentence, string first, string second)
     {
         string[] pieces = [sentence, "", "", "", ""];
         if (Cut(pieces[0], first) is var (before, after))

@@ -29,6 +29,9 @@ public static class Hands
         return Of(view, DimensionOf(wanted.Kind), wanted.Value.Si, BelowSoftest * low, AboveStiffest * high);
     }
 
+    /// <summary>Whole clicks from closed; null for a damper without any.</summary>
+    public static Slider? Click(BoardView view) => view.Click is { } click ? new Slider(click, view.Clicks[0], view.Clicks[^1], 1, 5) : null;
+
     public static Dimension DimensionOf(TargetKind kind) => kind == TargetKind.RideFrequency ? Dimension.Frequency : Dimension.Rate;
 
     /// <summary>The setting after a slider or handle moved; null where it moved nothing.</summary>
@@ -43,6 +46,8 @@ public static class Hands
                 return AtThread(view, Stepped(view, Dimension.Length, shown, slider));
             case "wanted" when view.Setting.Wanted is { } wanted && Wanted(view) is { } slider:
                 return view.Setting with { DriveHeight = null, Wanted = wanted with { Value = Stepped(view, DimensionOf(wanted.Kind), shown, slider) } };
+            case "click" when Click(view) is { } slider:
+                return view.Setting with { Click = Math.Clamp(Math.Round(shown), slider.Least, slider.Greatest) };
             default:
                 return null;
         }
@@ -58,6 +63,7 @@ public static class Hands
                 w => view.Setting with { DriveHeight = w }),
             "thread" => TypedThread(view, text),
             "wanted" => TypedWanted(view, text),
+            "click" => TypedClick(view, text),
             _ => (null, null),
         };
     }
@@ -92,12 +98,21 @@ public static class Hands
         string unit = view.Units.Symbol(DimensionOf(now));
         foreach (Dimension dimension in new[] { Dimension.Frequency, Dimension.Rate })
         {
-            if (Quantity.Read(Unit(text, unit), dimension, out _) is not { Si: > 0 } quantity) continue;
+            if (Quantity.Read(InUnit(text, unit), dimension, out _) is not { Si: > 0 } quantity) continue;
             TargetKind kind = DimensionOf(now) == dimension ? now : dimension == Dimension.Frequency ? TargetKind.RideFrequency : TargetKind.SpringRate;
             return (view.Setting with { DriveHeight = null, Wanted = new Wanted(kind, new Written(quantity.Si, Plain(quantity, text, unit))) }, null);
         }
 
         return (null, $"Found \"{text.Trim()}\"; write a ride frequency or a spring rate, for example \"1.9 Hz\" or \"34 N/mm\".");
+    }
+
+    private static (StrutSetting?, string?) TypedClick(BoardView view, string text)
+    {
+        if (Click(view) is not { } slider) return (null, "This damper has no clicks.");
+        string number = text.Replace("click", "", StringComparison.OrdinalIgnoreCase).Trim(' ', 's').Replace(',', '.');
+        return double.TryParse(number, CultureInfo.InvariantCulture, out double click) && click >= slider.Least && click <= slider.Greatest
+            ? (view.Setting with { Click = click }, null)
+            : (null, string.Create(CultureInfo.InvariantCulture, $"Found \"{text.Trim()}\"; allowed {slider.Least} to {slider.Greatest} from closed, the clicks measured."));
     }
 
     private static (StrutSetting?, string?) Within(
@@ -124,14 +139,14 @@ public static class Hands
     {
         string unit = view.Units.Symbol(dimension);
         trouble = $"Found \"{text.Trim()}\"; write a number and a unit, for example \"{Example(view, dimension)}\".";
-        return Quantity.Read(Unit(text, unit), dimension, out _);
+        return Quantity.Read(InUnit(text, unit), dimension, out _);
     }
 
     // A bare number is in the unit shown beside it.
-    private static string Unit(string text, string unit) =>
+    internal static string InUnit(string text, string unit) =>
         Quantity.Read(text, Dimension.Length, out Misreading? misreading) is null && misreading == Misreading.NoUnit ? $"{text.Trim()} {unit}" : text.Trim();
 
-    private static string Plain(Quantity quantity, string text, string unit) => Unit(text, unit).Replace(',', '.') is var plain
+    private static string Plain(Quantity quantity, string text, string unit) => InUnit(text, unit).Replace(',', '.') is var plain
         && plain.Contains(quantity.Unit.Name, StringComparison.Ordinal) ? plain : quantity.Unit.Write(quantity.Si, 6);
 
     private static string Example(BoardView view, Dimension dimension) => dimension switch

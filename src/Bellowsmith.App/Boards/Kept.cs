@@ -6,6 +6,9 @@ public sealed class Kept<TKey, TValue>(Func<TKey, TValue> make)
 {
     private (TKey Key, TValue Value)? _last;
 
+    /// <summary>What was made last, whatever it was asked for; nothing before.</summary>
+    public TValue? Last => _last is { } last ? last.Value : default;
+
     public TValue Of(TKey key)
     {
         if (_last is { } last && last.Key.Equals(key)) return last.Value;

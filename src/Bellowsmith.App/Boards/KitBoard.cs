@@ -3,6 +3,8 @@ using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.App.Boards;
 
@@ -14,7 +16,7 @@ public sealed class KitBoard
 {
     private readonly Dictionary<AxleEnd, BoardStrut> _struts = [];
     private readonly History _history;
-    private readonly Kept<(AxleEnd End, StrutSetting Setting, DisplayUnits Units, double TextHeight_mm), BoardView> _view;
+    private readonly Kept<(AxleEnd End, StrutSetting Setting, Asked Asked, DisplayUnits Units, double TextHeight_mm, string? Alone), BoardView> _view;
     private Setting _saved;
     private DisplayUnits? _written;
 
@@ -29,7 +31,7 @@ public sealed class KitBoard
         End = _struts.Keys.Min();
         _saved = new Setting(_struts.GetValueOrDefault(AxleEnd.Front)?.Start, _struts.GetValueOrDefault(AxleEnd.Rear)?.Start);
         _history = new History(_saved);
-        _view = new(key => _struts[key.End].At(key.Setting, key.Units, key.TextHeight_mm));
+        _view = new(key => _struts[key.End].At(key.Setting, key.Asked, key.Units, key.TextHeight_mm, question => key.Alone is null || key.Alone == question));
     }
 
     public Kit Kit { get; }
@@ -54,6 +56,15 @@ public sealed class KitBoard
     /// <summary>A gauge pressure typed to see where the car would stand on it.</summary>
     public double? WhatIf_Pa { get; private set; }
 
+    /// <summary>What is asked beside the setting: no step to undo, and never saved.</summary>
+    public Asked Asked { get; private set; } = Asked.First;
+
+    /// <summary>The question that is open; empty where none is.</summary>
+    public string Open { get; private set; } = Questions.Height;
+
+    /// <summary>Whether a hand is down: the answers that take long then follow it only where their question is open.</summary>
+    public bool IsHeld { get; private set; }
+
     /// <summary>What was wrong with the last text typed, by the field it was typed into.</summary>
     public (string Field, string Words)? Refused { get; private set; }
 
@@ -62,6 +73,10 @@ public sealed class KitBoard
 
     public IReadOnlyList<Fault> TravelFaults => _struts[End].TravelFaults;
 
+    public IReadOnlyList<Fault> DampingFaults => _struts[End].Damper.DampingFaults;
+
+    public IReadOnlyList<Fault> RideFaults => _struts[End].Damper.RideFaults;
+
     public DisplayUnits Units => UnitsName switch
     {
         Metric => DisplayUnits.Metric,
@@ -69,7 +84,7 @@ public sealed class KitBoard
         _ => _written ??= DisplayUnits.Written(Kit.WrittenUnits),
     };
 
-    public BoardView View() => _view.Of((End, _history.Now.At(End)!, Units, TextHeight_mm));
+    public BoardView View() => _view.Of((End, _history.Now.At(End)!, Asked, Units, TextHeight_mm, IsHeld ? Open : null));
 
     /// <summary>Every strut as it is set now, for the printed sheet.</summary>
     public IEnumerable<StrutCase> Settled() => _struts.Select(s => s.Value.Settled(_history.Now.At(s.Key)!));
@@ -78,16 +93,22 @@ public sealed class KitBoard
     public void Slide(string field, double shown)
     {
         Refused = null;
-        if (Hands.Slid(this, field, shown) is { } setting) _history.Slide(_history.Now.With(End, setting));
+        IsHeld = true;
+        if (Asking.Slid(View(), field, shown) is { } asked) Asked = asked;
+        else if (Hands.Slid(this, field, shown) is { } setting) _history.Slide(_history.Now.With(End, setting));
     }
 
     /// <summary>Lets go.</summary>
-    public void Release() => _history.Release();
+    public void Release()
+    {
+        IsHeld = false;
+        _history.Release();
+    }
 
     /// <summary>Takes a text typed into a field, in any unit.</summary>
     public void Type(string field, string text)
     {
-        string? refused = field == "gauge" ? TypeGauge(text) : TypeSetting(field, text);
+        string? refused = field == "gauge" ? TypeGauge(text) : Asking.Has(field) ? TypeAsked(field, text) : TypeSetting(field, text);
         Refused = refused is null ? null : (field, refused);
     }
 
@@ -100,6 +121,10 @@ public sealed class KitBoard
             case "load" when Kit.Car.Loads.Any(l => l.Name == choice): _history.Set(_history.Now.With(End, now with { Load = choice })); break;
             case "units" when choice is Metric or Imperial or Written: UnitsName = choice; break;
             case "end" when Enum.TryParse(choice, ignoreCase: true, out AxleEnd end) && _struts.ContainsKey(end): End = end; break;
+            case "open": Open = choice; break;
+            case "road" when Enum.TryParse(choice, out RoadClass road): Asked = Asked with { Road = road }; break;
+            case "bump" when Enum.TryParse(choice, out BumpShape bump): Asked = Asked with { Bump = bump }; break;
+            case "click" when View().Damping?.Chosen?.Click is { } click: _history.Set(_history.Now.With(End, now with { Click = click })); break;
             case "recommend": _history.Set(_history.Now.With(End, now with { DriveHeight = null })); break;
             case "undo": _history.Undo(); break;
             case "redo": _history.Redo(); break;
@@ -121,6 +146,13 @@ public sealed class KitBoard
     {
         (StrutSetting? setting, string? refused) = Hands.Typed(this, field, text);
         if (setting is not null) _history.Set(_history.Now.With(End, setting));
+        return refused;
+    }
+
+    private string? TypeAsked(string field, string text)
+    {
+        (Asked? asked, string? refused) = Asking.Typed(View(), field, text);
+        Asked = asked ?? Asked;
         return refused;
     }
 

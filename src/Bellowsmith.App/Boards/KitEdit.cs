@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -44,6 +45,7 @@ public sealed class KitEdit(string file)
         if (from.DriveHeight != to.DriveHeight) bytes = Set(bytes, $"{strut}.driveHeight", to.DriveHeight is { } h ? Text(bytes, units, Dimension.Length, h) : null);
         if (from.Wanted != to.Wanted && to.Wanted is { } wanted) bytes = SetWanted(bytes, units, $"{strut}.target", from.Wanted?.Kind, wanted);
         if (from.Load != to.Load) bytes = Set(bytes, $"{strut}.load", JsonValue.Create(to.Load).ToJsonString(_plain));
+        if (from.Click != to.Click) bytes = Set(bytes, $"{strut}.click", to.Click?.ToString(CultureInfo.InvariantCulture));
         return bytes;
     }
 

@@ -8,8 +8,11 @@ public readonly record struct Written(double Si, string Text);
 /// <summary>What is wanted of the strut.</summary>
 public readonly record struct Wanted(TargetKind Kind, Written Value);
 
-/// <summary>What can be set on one strut. A null drive height follows the recommended one.</summary>
-public sealed record StrutSetting(Written? DriveHeight, Wanted? Wanted, string Load);
+/// <summary>
+/// What can be set on one strut. A null drive height follows the recommended one; a null click, counted from fully closed, is
+/// the middle of those measured.
+/// </summary>
+public sealed record StrutSetting(Written? DriveHeight, Wanted? Wanted, string Load, double? Click);
 
 /// <summary>Everything that can be set and undone.</summary>
 public sealed record Setting(StrutSetting? Front, StrutSetting? Rear)

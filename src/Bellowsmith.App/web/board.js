@@ -5,6 +5,7 @@
 import { read } from "./frame.js";
 import { Plot } from "./plot.js";
 import { RateMap } from "./map.js";
+import { Corner } from "./corner.js";
 
 export function start(root, program, first) {
   const board = new Board(root, program);
@@ -20,6 +21,7 @@ class Board {
     this.busy = false;
     this.stop = new AbortController();
     this.plots = new Map();
+    this.open = "height";
     this.sliders = {};
     this.handles = {};
     this.svg = root.querySelector("svg.section");
@@ -132,7 +134,10 @@ class Board {
   // The question that opens stays before the eye while the one above it folds.
   opened(details) {
     this.repaint();
-    if (!details.open || !details.dataset.question || !this.frame) return;
+    if (!details.dataset.question || !this.frame) return;
+    const open = this.root.querySelector(".question[open]")?.dataset.question ?? "";
+    if (open !== this.open) this.choose("open", this.open = open);
+    if (!details.open) return;
     const { top } = details.getBoundingClientRect();
     if (top < parseFloat(getComputedStyle(details).scrollMarginTop) || top > innerHeight / 2) details.scrollIntoView({ block: "start" });
   }
@@ -232,8 +237,7 @@ class Board {
     for (const [call, field, shown] of this.waiting) if (call === "Slide" && this.sliders[field]) this.sliders[field].value = shown;
     this.handles = frame.handles;
     for (const [field, slider] of Object.entries(frame.sliders)) {
-      const slide = this.root.querySelector(`[data-slide="${field}"]`);
-      if (slide) {
+      for (const slide of this.root.querySelectorAll(`[data-slide="${field}"]`)) {
         Object.assign(slide, { min: slider.least, max: slider.greatest, step: slider.fine });
         slide.value = slider.value;
         slide.setAttribute("aria-valuetext", slider.text);
@@ -304,6 +308,11 @@ class Board {
       if (!this.plots.has(id)) this.plots.set(id, id === "map" ? new RateMap(place) : new Plot(place, id));
       if (id === "map") this.plots.get(id).paint(this.grid, this.frame.mapAt);
       else if (this.frame.charts[id]) this.plots.get(id).paint(this.frame.charts[id]);
+    }
+    const corner = this.root.querySelector("[data-corner]");
+    if (corner && corner.clientWidth > 0 && this.frame.corner) {
+      if (this.corner?.place !== corner) this.corner = new Corner(corner, this.stop.signal);
+      this.corner.show(this.frame.corner);
     }
   }
 }

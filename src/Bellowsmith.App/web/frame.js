@@ -8,11 +8,14 @@ export function read(bytes) {
   const frame = JSON.parse(text.decode(bytes.subarray(4, 4 + length)));
   const numbers = new Float32Array(bytes.slice(4 + length).buffer);
   const array = ([start, count]) => numbers.subarray(start, start + count);
+  const arrays = (parts, ...keys) => { for (const part of parts) for (const key of keys) part[key] = array(part[key]); };
   for (const chart of Object.values(frame.charts)) {
-    for (const curve of [...chart.curves, ...chart.limits]) for (const key of ["x", "y", "outside"]) curve[key] = array(curve[key]);
-    for (const band of chart.bands) for (const key of ["x", "low", "high"]) band[key] = array(band[key]);
-    for (const points of chart.measured) for (const key of ["x", "y"]) points[key] = array(points[key]);
+    arrays([...chart.curves, ...chart.limits, ...chart.centres], "x", "y", "outside");
+    arrays([...chart.bands, ...chart.zones], "x", "low", "high");
+    arrays(chart.bars, "edges", "heights");
+    arrays(chart.measured, "x", "y");
   }
+  if (frame.corner) arrays([frame.corner], "road", "body", "wheel", "stopForce", "tyreForce");
   if (frame.map) frame.map.rate = array(frame.map.rate);
   return frame;
 }

@@ -5,7 +5,7 @@ export function ink(place) {
   const colour = name => style.getPropertyValue(`--${name}`).trim();
   return {
     paper: colour("paper"), ink: colour("ink"), quiet: colour("quiet"), rule: colour("rule"), faint: colour("faint"),
-    accent: colour("accent"), amber: colour("amber"), red: colour("red"), band: colour("band"),
+    rubber: colour("rubber"), stop: colour("stop"), accent: colour("accent"), amber: colour("amber"), red: colour("red"), band: colour("band"),
     font: (size, weight = 450) => `${weight} ${size}px ${style.fontFamily}`,
   };
 }

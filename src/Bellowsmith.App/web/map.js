@@ -3,7 +3,7 @@
 
 import { contours } from "d3-contour";
 import { ink, label } from "./ink.js";
-import { dot, line } from "./plot.js";
+import { disc, line } from "./shapes.js";
 
 const margin = { left: 66, right: 14, top: 10, bottom: 50 };
 
@@ -156,7 +156,7 @@ export class RateMap {
   setting(context, at) {
     const box = this.box, { accent, paper } = this.colours, taken = [...this.taken];
     const px = this.x(at.height), py = this.y(at.load);
-    dot(context, px, py, 5.5, accent, paper);
+    disc(context, px, py, 5.5, accent, paper);
     taken.push({ left: px - 7, right: px + 7, top: py - 7, bottom: py + 7 });
     label(context, this.colours, at.label, px + 10, py - 15, { colour: accent, weight: 620, within: box, taken });
     label(context, this.colours, at.loadLabel, box.left + 4, py + 13, { within: box, taken });

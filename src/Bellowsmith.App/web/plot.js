@@ -1,9 +1,12 @@
-// One figure of curves: uPlot keeps axes and lines, what it has no word for is painted over it.
+// One figure: uPlot keeps the axes, what stands between them is painted as it is on paper.
 
 import uPlot from "uplot";
 import { ink, label } from "./ink.js";
+import { band, bars, curve, interval, line, mark, points, upright } from "./shapes.js";
 
 const heightFigures = ["rate", "gaugePressure", "rideFrequency", "effectiveArea"];
+
+const whole = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 1e4, 2e4, 5e4, 1e5, 2e5, 5e5, 1e6], lineOfWords = 15;
 
 export class Plot {
   constructor(place, id) {
@@ -19,137 +22,188 @@ export class Plot {
   paint(chart) {
     this.chart = chart;
     this.colours = ink(this.place);
-    const size = { width: this.place.clientWidth, height: this.place.clientHeight };
-    const shape = JSON.stringify([size, this.colours.ink, this.colours.paper, chart.x.title, chart.y.title, chart.bands.length, chart.limits.length]);
-    if (shape !== this.shape) this.make(shape, size);
+    const size = { width: this.place.clientWidth, height: this.place.clientHeight }, rows = this.uprightRows(size.width);
+    this.nameEnds(size.width);
+    const shape = JSON.stringify([size, this.colours.ink, this.colours.paper, chart.x.title, chart.y.title, chart.x.ticks, chart.y.ticks, chart.x.decimals, chart.y.decimals, rows.length, this.margin]);
+    if (shape !== this.shape) this.make(shape, size, rows.length);
     else this.plot.batch(() => {
-      this.plot.setData(this.data(), false);
       this.plot.setScale("x", { min: chart.x.low, max: chart.x.high });
       this.plot.setScale("y", { min: chart.y.low, max: chart.y.high });
+      this.plot.redraw(false, true);
     });
   }
 
-  data() {
-    const { curves, bands, limits } = this.chart, none = [...curves[0].x].map(() => null);
-    const real = values => Array.from(values, v => Number.isNaN(v) ? null : v);
-    return [
-      Array.from(curves[0].x),
-      bands[0] ? real(bands[0].high) : none, bands[0] ? real(bands[0].low) : none,
-      real(curves[0].y), real(curves[0].outside), limits[0] ? real(limits[0].y) : none,
-    ];
-  }
-
-  make(shape, size) {
+  make(shape, size, rows) {
     this.plot?.destroy();
     this.shape = shape;
-    const { ink: black, quiet, faint, accent, band, font } = this.colours;
-    const plain = { points: { show: false }, spanGaps: false };
-    const axis = (title, extra) => ({
-      label: title, labelFont: font(12, 450), font: font(12, 450), stroke: quiet, labelSize: 20, gap: 4,
-      grid: { stroke: faint, width: 1 }, ticks: { show: false }, ...extra,
+    const { quiet, faint, font } = this.colours;
+    const axis = ({ title, ticks, decimals }, size) => ({
+      ...(title ? { label: title, labelFont: font(12, 450), labelSize: 20 } : {}), font: font(12, 450), stroke: quiet, size, gap: 4,
+      grid: { stroke: faint, width: 1 }, ticks: { show: false },
+      ...(ticks ? { splits: () => ticks.map(t => t.at), values: (plot, at) => at.map(v => ticks.find(t => t.at === v)?.label ?? "") }
+        : { values: (plot, at) => at.map(v => numbered(v, at)), ...(decimals === 0 ? { incrs: whole } : {}) }),
     });
+    const { x, y } = this.chart, across = x.ticks ? { ...x, ticks: this.apart(x, size.width) } : x;
     this.plot = new uPlot({
-      ...size, pxAlign: 0, padding: [8, 10, 0, 0], legend: { show: false }, cursor: { show: false }, select: { show: false },
+      ...size, pxAlign: 0, padding: [8 + 17 * rows, Math.max(10, this.margin), 0, 0], legend: { show: false }, cursor: { show: false }, select: { show: false },
       scales: { x: { time: false, range: () => [this.chart.x.low, this.chart.x.high] }, y: { range: () => [this.chart.y.low, this.chart.y.high] } },
-      axes: [axis(this.chart.x.title, { size: 30 }), axis(this.chart.y.title, { size: 46 })],
-      series: [
-        {}, { ...plain, width: 0 }, { ...plain, width: 0 },
-        { ...plain, stroke: black, width: 1.9 }, { ...plain, stroke: black, width: 1.5, dash: [6, 5] },
-        { ...plain, stroke: this.isWanted() ? accent : quiet, width: 1.3, dash: [5, 4] },
-      ],
-      bands: [{ series: [1, 2], fill: band }],
+      axes: [axis(across, 30), axis(y, y.ticks ? 14 + Math.max(0, ...y.ticks.map(t => this.wide(t.label))) : 46)],
+      series: [{}, {}],
       hooks: { draw: [plot => this.over(plot)] },
-    }, this.data(), this.place);
+    }, [[x.low, x.high], [null, null]], this.place);
   }
 
-  isWanted() {
-    return this.chart.limits[0]?.label.startsWith("wanted");
+  // Words of ticks that would touch are left out, the tick stays.
+  apart({ ticks, low, high }, width) {
+    let end = -Infinity;
+    return ticks.map(tick => {
+      const at = (tick.at - low) / (high - low) * (width - 70), half = this.wide(tick.label) / 2;
+      if (at - half < end + 6) return { ...tick, label: "" };
+      end = at + half;
+      return tick;
+    });
   }
 
-  // Measured rows, marks and labels.
+  wide(words) {
+    const context = (this.measuring ??= document.createElement("canvas").getContext("2d"));
+    context.font = this.colours.font(12, 500);
+    return context.measureText(words).width;
+  }
+
+  // Names of uprights above the figure, each in the lowest row where it touches no other.
+  uprightRows(width) {
+    const { x, uprights } = this.chart, rows = [];
+    for (const one of uprights.filter(u => u.label && u.x >= x.low && u.x <= x.high).toSorted((a, b) => a.x - b.x)) {
+      const at = (one.x - x.low) / (x.high - x.low) * (width - 70), half = this.wide(one.label) / 2;
+      let row = rows.findIndex(end => end + 10 < at - half);
+      if (row < 0) row = rows.push(0) - 1;
+      rows[row] = at + half;
+      one.row = row;
+    }
+    return rows;
+  }
+
+  // Curves that end at the right edge are named beside it, in as many lines as the margin asks.
+  nameEnds(width) {
+    const { x, curves } = this.chart, most = Math.max(64, width * 0.16), edge = x.high - 0.06 * (x.high - x.low);
+    this.ends = (curves.length > 1 ? curves : []).filter(c => c.label && c.labelAt >= 0 && c.x[c.labelAt] >= edge).map(one => {
+      const lines = [];
+      for (const word of one.label.split(" ")) {
+        const longer = lines.length ? `${lines.at(-1)} ${word}` : word;
+        if (lines.length && this.wide(longer) <= most) lines[lines.length - 1] = longer;
+        else lines.push(word);
+      }
+      return { one, lines };
+    });
+    this.margin = this.ends.length ? 14 + Math.max(...this.ends.flatMap(end => end.lines.map(l => this.wide(l)))) : 0;
+  }
+
+  isWanted(limit) {
+    return limit.label.startsWith("wanted");
+  }
+
   over(plot) {
-    const context = plot.ctx, ratio = devicePixelRatio;
+    const context = plot.ctx, ratio = devicePixelRatio, { chart, colours } = this;
     context.save();
     context.scale(ratio, ratio);
     context.setLineDash([]);
     const box = { left: plot.bbox.left / ratio, top: plot.bbox.top / ratio, width: plot.bbox.width / ratio, height: plot.bbox.height / ratio };
-    const x = v => plot.valToPos(v, "x") + box.left, y = v => plot.valToPos(v, "y") + box.top;
+    box.right = box.left + box.width;
+    box.bottom = box.top + box.height;
+    const at = { context, colours, box, x: v => plot.valToPos(v, "x") + box.left, y: v => plot.valToPos(v, "y") + box.top };
     const taken = [];
-    this.measured(context, x, y, box);
-    this.marks(context, x, y, box, taken);
-    this.limits(context, x, y, box, taken);
+    context.save();
+    context.beginPath();
+    context.rect(box.left, box.top, box.width, box.height);
+    context.clip();
+    for (const zone of chart.zones) band(at, zone, colours.faint);
+    for (const one of chart.bands) band(at, one, colours.band);
+    for (const one of chart.bars) bars(at, one);
+    for (const one of chart.uprights) upright(at, one);
+    for (const one of chart.limits) curve(at, one.x, one.y, this.isWanted(one) ? colours.accent : colours.quiet, 1.3, [5, 4]);
+    for (const one of chart.centres) curve(at, one.x, one.y, colours.quiet, 0.9);
+    for (const one of chart.curves) this.curve(at, one);
+    context.restore();
+    for (const one of chart.measured) points(at, one);
+    for (const one of chart.intervals) interval(at, one, taken);
+    this.marks(at, taken);
+    this.names(at, taken);
     context.restore();
   }
 
-  measured(context, x, y, box) {
-    context.fillStyle = this.colours.quiet;
-    context.globalAlpha = 0.5;
-    for (const points of this.chart.measured)
-      for (let k = 0; k < points.x.length; k++) {
-        const top = y(points.y[k]);
-        if (top < box.top || top > box.top + box.height) continue;
-        context.beginPath();
-        context.arc(x(points.x[k]), top, 1.6, 0, 7);
-        context.fill();
-      }
-    context.globalAlpha = 1;
+  curve(at, one) {
+    const { ink: black, quiet, accent } = this.colours;
+    const [colour, width] = { Setting: [accent, 2.2], Beside: [quiet, 1] }[one.kind] ?? [black, 1.9];
+    curve(at, one.x, one.y, colour, width);
+    curve(at, one.x, one.outside, colour, width * 0.8, [6, 5]);
   }
 
-  marks(context, x, y, box, taken) {
-    const { accent, ink: black, quiet, red, paper } = this.colours;
-    const setting = this.chart.marks.find(m => m.kind === "Setting");
-    const near = m => setting && Math.hypot(x(m.x) - x(setting.x), y(m.y) - y(setting.y)) < 9;
-    if (setting) {
-      const at = [x(setting.x), y(setting.y)];
-      context.strokeStyle = accent;
-      context.lineWidth = 1.3;
-      line(context, at[0], Math.min(at[1], box.top + box.height), at[0], box.top + box.height);
-      dot(context, ...at, 5.5, accent, paper);
-      taken.push({ left: at[0] - 7, right: at[0] + 7, top: at[1] - 7, bottom: at[1] + 7 });
-      label(context, this.colours, setting.label, at[0] + 10, at[1] - 16, { colour: accent, weight: 620, within: box, taken });
+  // The setting first, then what lies clear of it.
+  marks(at, taken) {
+    const { context, colours, box } = at, setting = this.chart.marks.find(m => m.kind === "Setting");
+    const near = m => setting && Math.hypot(at.x(m.x) - at.x(setting.x), at.y(m.y) - at.y(setting.y)) < 9;
+    const shown = this.chart.marks.filter(m => m === setting || !near(m) && at.y(m.y) >= box.top && at.y(m.y) <= box.bottom);
+    for (const one of shown) mark(at, one, taken);
+    for (const one of shown.toSorted((a, b) => (b === setting) - (a === setting))) {
+      const [x, y] = [at.x(one.x), at.y(one.y)], colour = { OverLimit: colours.red, Signal: colours.red, Caution: colours.amber, State: colours.quiet }[one.kind] ?? colours.ink;
+      if (one === setting) label(context, colours, one.label, x + 10, y - 16, { colour: colours.accent, weight: 620, within: box, taken });
+      else label(context, colours, one.label, x + 9, y + 15, { colour, within: box, taken });
     }
-    for (const mark of this.chart.marks.filter(m => m !== setting && !near(m))) {
-      const colour = mark.kind === "OverLimit" ? red : black, at = [x(mark.x), y(mark.y)];
-      if (at[1] < box.top || at[1] > box.top + box.height) continue;
-      ring(context, ...at, 4.5, colour, paper);
-      taken.push({ left: at[0] - 6, right: at[0] + 6, top: at[1] - 6, bottom: at[1] + 6 });
-      label(context, this.colours, mark.label, at[0] + 9, at[1] + 15, { colour: mark.kind === "State" ? quiet : colour, within: box, taken });
-    }
-    if (this.chart.measured[0]) label(context, this.colours, this.chart.measured[0].label, box.left + box.width - 4, box.top + 12, { colour: quiet, align: "right", within: box, taken });
+    for (const one of this.chart.intervals.filter(i => i.label)) label(context, colours, one.label, at.x(one.x) + 9, at.y(one.y), { within: box, taken });
   }
 
-  limits(context, x, y, box, taken) {
-    for (const limit of this.chart.limits) {
-      const at = limit.labelAt, top = y(limit.y[at]);
-      if (at < 0 || !(top >= box.top && top <= box.top + box.height)) continue;
-      label(context, this.colours, limit.label, box.left + box.width - 4, top + 11, { colour: this.isWanted() ? this.colours.accent : this.colours.quiet, align: "right", within: box, taken });
+  // Names of points, limits, curves and uprights.
+  names(at, taken) {
+    const { context, colours, box } = at, { chart } = this;
+    const say = (words, x, y, colour, more = {}) => words && label(context, colours, words, x, y, { colour, within: box, taken, ...more });
+    for (const limit of [...chart.limits, ...chart.centres]) {
+      const k = limit.labelAt, y = at.y(limit.y[k]);
+      if (k >= 0 && y >= box.top && y <= box.bottom) say(limit.label, box.right - 4, y + 11, this.isWanted(limit) ? colours.accent : colours.quiet, { align: "right" });
+    }
+    this.endNames(at);
+    for (const one of chart.curves.length > 1 ? chart.curves.filter(c => !this.ends.some(end => end.one === c)) : []) {
+      const k = one.labelAt, value = Number.isNaN(one.y[k]) ? one.outside[k] : one.y[k];
+      if (k < 0 || !Number.isFinite(value)) continue;
+      say(one.label, at.x(one.x[k]) + 6, Math.min(Math.max(at.y(value) - 11, box.top + 9), box.bottom - 9), this.colourOf(one));
+    }
+    const rising = chart.curves.length > 1 && chart.curves[0].y[0] < chart.curves[0].y.at(-1);
+    for (const [k, one] of chart.measured.entries()) say(one.label, rising ? box.left + 4 : box.right - 4, box.top + 12 + 17 * k, colours.quiet, { align: rising ? "left" : "right" });
+    for (const one of chart.uprights.filter(u => u.row !== undefined)) {
+      const half = this.wide(one.label) / 2 + 4, x = Math.min(Math.max(at.x(one.x), half), this.place.clientWidth - half);
+      label(context, colours, one.label, x, box.top - 10 - 17 * one.row, { colour: colours.quiet, align: "center" });
+    }
+  }
+
+  colourOf({ kind }) {
+    return { Setting: this.colours.accent, Beside: this.colours.quiet }[kind] ?? this.colours.ink;
+  }
+
+  // Names that would touch are pushed apart and lead back to their curves.
+  endNames({ context, colours, box, x, y }) {
+    const names = this.ends.map(({ one, lines }) => {
+      const k = one.labelAt, at = y(Number.isNaN(one.y[k]) ? one.outside[k] : one.y[k]);
+      return { one, lines, from: x(one.x[k]), at, height: lines.length * lineOfWords };
+    }).filter(n => n.at >= box.top - 1 && n.at <= box.bottom + 1).sort((a, b) => a.at - b.at);
+    for (const [k, name] of names.entries()) name.top = Math.max(name.at - name.height / 2, k ? names[k - 1].top + names[k - 1].height : -Infinity);
+    let floor = box.bottom + lineOfWords / 2;
+    for (const name of names.toReversed()) floor = name.top = Math.min(name.top, floor - name.height);
+    context.textAlign = "left";
+    context.textBaseline = "middle";
+    for (const { one, lines, from, at, top, height } of names) {
+      context.strokeStyle = colours.rule;
+      context.lineWidth = 1;
+      if (Math.abs(top + height / 2 - at) > 2) line(context, Math.min(from + 2, box.right), at, box.right + 7, top + height / 2);
+      context.fillStyle = this.colourOf(one);
+      context.font = colours.font(12, one.kind === "Setting" ? 620 : 500);
+      for (const [k, words] of lines.entries()) context.fillText(words, box.right + 9, top + (k + 0.5) * lineOfWords);
     }
   }
 }
 
-export function line(context, x1, y1, x2, y2) {
-  context.beginPath();
-  context.moveTo(x1, y1);
-  context.lineTo(x2, y2);
-  context.stroke();
-}
-
-export function dot(context, x, y, radius, colour, paper) {
-  context.beginPath();
-  context.arc(x, y, radius, 0, 7);
-  context.fillStyle = colour;
-  context.fill();
-  context.lineWidth = 1.6;
-  context.strokeStyle = paper;
-  context.stroke();
-}
-
-function ring(context, x, y, radius, colour, paper) {
-  context.beginPath();
-  context.arc(x, y, radius, 0, 7);
-  context.fillStyle = paper;
-  context.fill();
-  context.lineWidth = 1.6;
-  context.strokeStyle = colour;
-  context.stroke();
+// As many decimals as the ticks differ by, a true minus, thousands apart.
+function numbered(value, all) {
+  const step = all.length > 1 ? all[1] - all[0] : 1, decimals = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const [digits, rest] = Math.abs(value).toFixed(Math.min(decimals, 9)).split(".");
+  const apart = digits.length > 4 ? digits.replace(/\B(?=(\d{3})+$)/g, "\u00a0") : digits;
+  return `${value < -1e-12 ? "\u2212" : ""}${apart}${rest ? "." + rest : ""}`;
 }

@@ -23,6 +23,11 @@ public sealed class DampingWords(DampingResult result, DisplayUnits units)
         _ => "",
     };
 
+    /// <summary>What a click gives that is not the chosen one; empty for the chosen and for one between whole clicks.</summary>
+    public string Set(double click) => result.Clicks.FirstOrDefault(c => c.Click == click) is { } set && set != result.Chosen
+        ? Text($"Click {click:0} is set: {set.Ratio:0.00} of critical, {set.ReboundRatio:0.00} in rebound, {set.CompressionRatio:0.00} in compression.")
+        : "";
+
     /// <summary>Whether a person can rely on one click's difference.</summary>
     public string Distinct() => result switch
     {

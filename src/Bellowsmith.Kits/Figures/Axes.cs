@@ -70,6 +70,6 @@ internal static class Axes
         for (double power = Math.Pow(10, Math.Floor(low / Math.Log(10))); Math.Log(power) <= high; power *= 10)
             foreach (double digit in digits)
                 if (Math.Log(digit * power) is var at && at >= low && at <= high) ticks.Add(new(at, PlainNumbers.Chosen(digit * power)));
-        return new ChartAxis(title, unit, low, high, 2) { OwnTicks = ticks };
+        return new ChartAxis(title, unit, low, high, 2) { OwnTicks = ticks, OfLogarithms = true };
     }
 }

@@ -2,8 +2,7 @@ namespace Bellowsmith.Kits.Figures;
 
 /// <summary>
 /// A figure as data: numbers in the units shown, NaN where there is nothing to draw. Page and paper draw it the same way; it
-/// knows no colours, pixels or markup. The page draws curves, bands, measured points, marks and limits; everything else is for
-/// paper (<c>ChartSvg</c> and the printed sheet). Later in a list is drawn over earlier; the lists in the order they stand here.
+/// knows no colours, pixels or markup. Later in a list is drawn over earlier; the lists in the order they stand here.
 /// </summary>
 public sealed record Chart
 {

@@ -15,6 +15,9 @@ public sealed record ChartAxis(string Title, string Unit, double Low, double Hig
     /// </summary>
     public IReadOnlyList<ChartTick>? OwnTicks { get; init; }
 
+    /// <summary>Values are natural logarithms of what is read on it.</summary>
+    public bool OfLogarithms { get; init; }
+
     /// <summary>From round number to round number around all finite values; around 0 to 1 without one.</summary>
     public static ChartAxis Around(string title, string unit, IEnumerable<double> values)
     {

@@ -5,7 +5,10 @@ using Bellowsmith.Kits.Units;
 namespace Bellowsmith.Kits.Figures;
 
 /// <summary>How hard one corner is damped: over click, over how fast the damper moves, and which click keeps it on other air.</summary>
-public sealed class DampingFigures(DampingResult result, DisplayUnits units)
+/// <param name="result">How hard it is damped.</param>
+/// <param name="units">Units shown.</param>
+/// <param name="set">The click set; the chosen one where not given.</param>
+public sealed class DampingFigures(DampingResult result, DisplayUnits units, double? set = null)
 {
     private readonly string _said = new DampingWords(result, units).Answer();
 
@@ -14,7 +17,7 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units)
 
     /// <summary>The damper's force over velocity, the chosen click in the accent; null without dyno data.</summary>
     public Chart? Overlay() => result.Case.Fit is { Damper: not null } fit
-        ? new DamperOverlay(fit, units).Of(Title("Damper force over velocity"), _said, Setting?.Click) : null;
+        ? new DamperOverlay(fit, units).Of(Title("Damper force over velocity"), _said, set ?? Best?.Click) : null;
 
     /// <summary>
     /// Ratio over click, and of each stroke alone, with the wanted one. A neighbour's interval is that of its step from the chosen
@@ -32,7 +35,8 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units)
         {
             Measured = [new ChartPoints("measured clicks", [.. measured.Select(c => c.Click!.Value)], [.. measured.Select(c => c.Ratio)])],
             Intervals = intervals,
-            Marks = Setting is { Click: { } click } set ? [Mark(click, set.Ratio)] : [],
+            Marks = [.. Marks(best => best.Click!.Value), .. Beside is { Click: { } click } beside
+                ? [new ChartMark(MarkKind.Setting, click, beside.Ratio, Text($"this setting · click {PlainNumbers.Chosen(click)} · {beside.Ratio:0.00}"))] : Array.Empty<ChartMark>()],
         };
     }
 
@@ -47,7 +51,7 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units)
         return Drawn("dampingAmplitude", "Damping ratio over velocity amplitude", across, curves, [0, .. x], []) with
         {
             Summary = $"{_said} {Text($"At ±{units.Text(Dimension.Speed, known[0].Amplitude_m_per_s)} it is {known[0].Ratio:0.00}, at ±{units.Text(Dimension.Speed, known[^1].Amplitude_m_per_s)} {known[^1].Ratio:0.00}.")}",
-            Marks = Setting is { } set ? [Mark(units.Value(Dimension.Speed, DampingStudy.Amplitude_m_per_s), set.Ratio)] : [],
+            Marks = Marks(_ => units.Value(Dimension.Speed, DampingStudy.Amplitude_m_per_s)),
         };
 
         double[] Numbers(Func<AmplitudeDamping, double?> of) => [.. result.Amplitudes.Select(a => of(a) ?? double.NaN)];
@@ -73,13 +77,20 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units)
             Y = Axes.WholeClicks([.. heights.Concat(loads).Select(Click).Where(double.IsFinite)]),
             Curves = [ChartCurve.Solid("other heights, load held", x, y) with { Kind = CurveKind.Beside }],
             Measured = [new ChartPoints("", x, y)],
-            Marks = [.. others, .. Setting is { Click: { } click } && result.Case.Drive?.GaugePressure_Pa is { } drive
-                ? [new ChartMark(MarkKind.Setting, units.Value(Dimension.GaugePressure, drive), click, $"this setting · click {PlainNumbers.Chosen(click)} · {units.Text(Dimension.GaugePressure, drive)} gauge")]
+            Marks = [.. others, .. Best is { Click: { } click } && result.Case.Drive?.GaugePressure_Pa is { } drive
+                ? [new ChartMark(Kind, units.Value(Dimension.GaugePressure, drive), click, $"{Named}click {PlainNumbers.Chosen(click)} · {units.Text(Dimension.GaugePressure, drive)} gauge")]
                 : Array.Empty<ChartMark>()],
         };
     }
 
-    private ClickDamping? Setting => result.Chosen ?? result.Nearest;
+    private ClickDamping? Best => result.Chosen ?? result.Nearest;
+
+    // The click set where it is another than the best.
+    private ClickDamping? Beside => set is { } click && click != Best?.Click ? result.Clicks.FirstOrDefault(c => c.Click == click) : null;
+
+    private MarkKind Kind => Beside is not null ? MarkKind.Recommended : result.Chosen is not null ? MarkKind.Setting : MarkKind.Caution;
+
+    private string Named => Kind switch { MarkKind.Setting => "this setting · ", MarkKind.Caution => "nearest · ", _ => "" };
 
     private Chart Drawn(string id, string title, ChartAxis across, ChartCurve[] curves, double[] x, IEnumerable<double> more) => new()
     {
@@ -108,11 +119,8 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units)
             yield return new(step.To, chosen.Ratio + step.Low_N_s_per_m * share, chosen.Ratio + step.Step_N_s_per_m * share, chosen.Ratio + step.High_N_s_per_m * share, "");
     }
 
-    private ChartMark Mark(double x, double ratio) => result.Chosen is not null
-        ? new(MarkKind.Setting, x, ratio, Text($"this setting · {Name} · {ratio:0.00}"))
-        : new(MarkKind.Caution, x, ratio, Text($"nearest · {Name} · {ratio:0.00}"));
-
-    private string Name => Setting is { Click: { } click } ? $"click {PlainNumbers.Chosen(click)}" : "linear";
+    private ChartMark[] Marks(Func<ClickDamping, double> x) => Best is not { } best ? []
+        : [new(Kind, x(best), best.Ratio, Text($"{Named}{(best.Click is { } click ? $"click {PlainNumbers.Chosen(click)}" : "linear")} · {best.Ratio:0.00}"))];
 
     private string Kept(StateDamping[] heights)
     {

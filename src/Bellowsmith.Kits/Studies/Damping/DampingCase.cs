@@ -9,6 +9,9 @@ namespace Bellowsmith.Kits.Studies.Damping;
 /// </summary>
 public sealed record DampingCase
 {
+    private const double Step_m = 0.005;
+    private const int StepsEachWay = 4;
+
     public required AxleEnd End { get; init; }
     public required string Load { get; init; }
     public required double SprungMass_kg { get; init; }
@@ -37,6 +40,48 @@ public sealed record DampingCase
 
     /// <summary>The air-spring strut; null for a spring given by its rate alone.</summary>
     public StrutCase? Strut { get; init; }
+
+    /// <summary>The rate of a spring given by its rate alone.</summary>
+    public double? LinearRate_N_per_m { get; init; }
+
+    /// <summary>The same corner at another load case, an air spring so high at drive; no height, no state.</summary>
+    public DampingCase At(Car car, LoadCase load, double? height_m)
+    {
+        Axle axle = car.At(End)!;
+        WheelState? drive = State(axle, load, height_m);
+        (double left, double right) = load.At(End);
+        return this with
+        {
+            Load = load.Name,
+            Strut = Strut is { } strut ? strut with { Load = load.Name, Sprung = (left - axle.UnsprungMass_kg, right - axle.UnsprungMass_kg) } : null,
+            SprungMass_kg = load.Sprung_kg(End, axle),
+            Drive = drive,
+            Loads = drive is null ? [] : [.. car.Loads.Select(at => State(axle, at, height_m)).OfType<WheelState>()],
+            Heights = height_m is not { } height || drive is null ? [] : [.. Enumerable.Range(-StepsEachWay, 2 * StepsEachWay + 1)
+                .Select(step => State(axle, load, height + step * Step_m)).OfType<WheelState>()],
+        };
+    }
+
+    // Null where the spring has no data at that height, cannot carry the load there or pushes the wheel off its rest.
+    private WheelState? State(Axle axle, LoadCase load, double? height_m)
+    {
+        double sprung = load.Sprung_kg(End, axle);
+        if (sprung <= 0) return null;
+        if (LinearRate_N_per_m is { } rate)
+        {
+            double i = axle.SpringRatio.At(0), force = sprung * StandardGravity.Value_m_per_s2 / i;
+            return Sound(new(load.Name, sprung, rate * i * i + force * axle.SpringRatio.SlopeAt(0) + axle.ParasiticRate_N_per_m));
+        }
+
+        if (Strut is not { } strut || height_m is not { } h || h < strut.LeastHeight_m || h > strut.GreatestHeight_m) return null;
+        StrutCase loaded = strut with { Load = load.Name, Sprung = (sprung, sprung) };
+        double gauge = loaded.Spring().GaugePressureFor_Pa(loaded.SpringForce_N(h), h);
+        if (!(gauge > 0)) return null;
+        return Sound(new(load.Name, sprung,
+            loaded.WheelRate_N_per_m(loaded.Spring().SealedRate_N_per_m(h, gauge, loaded.Exponent), h), h, gauge));
+    }
+
+    private static WheelState? Sound(WheelState state) => state.WheelRate_N_per_m > 0 ? state : null;
 }
 
 /// <summary>What the wheel stands on; height and gauge pressure are null where the spring is a rate alone.</summary>
@@ -50,9 +95,6 @@ public sealed record WheelState(
 /// <summary>Settles every strut of a kit for the damping study; faults come all at once.</summary>
 public static class DampingCases
 {
-    private const double Step_m = 0.005;
-    private const int StepsEachWay = 4;
-
     /// <exception cref="FaultsException">The kit lacks what the study needs, or a dyno file cannot be used.</exception>
     public static IReadOnlyList<DampingCase> Of(Kit kit, StudyConditions conditions)
     {
@@ -94,8 +136,6 @@ public static class DampingCases
     {
         Axle axle = car.At(end)!;
         double? height = strut is null ? null : design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m;
-        WheelState? On(LoadCase at, double? h) => State(axle, design, strut, at, end, h);
-        WheelState? drive = On(named, height);
         return new DampingCase
         {
             End = end,
@@ -107,32 +147,11 @@ public static class DampingCases
             Fit = fit,
             DynoFile = (design.Damper as TelescopicDamperPart)?.DynoFile,
             Damper = damper,
-            Drive = drive,
-            Loads = drive is null ? [] : [.. car.Loads.Select(at => On(at, height)).OfType<WheelState>()],
-            Heights = height is not { } h || drive is null ? [] : [.. Enumerable.Range(-StepsEachWay, 2 * StepsEachWay + 1)
-                .Select(step => On(named, h + step * Step_m)).OfType<WheelState>()],
+            Drive = null,
+            Loads = [],
+            Heights = [],
             Strut = strut,
-        };
+            LinearRate_N_per_m = (design.Spring as LinearSpringPart)?.Rate_N_per_m,
+        }.At(car, named, height);
     }
-
-    // Null where the spring has no data at that height, cannot carry the load there or pushes the wheel off its rest.
-    private static WheelState? State(Axle axle, StrutDesign design, StrutCase? strut, LoadCase load, AxleEnd end, double? height_m)
-    {
-        double sprung = load.Sprung_kg(end, axle);
-        if (sprung <= 0) return null;
-        if (design.Spring is LinearSpringPart linear)
-        {
-            double i = axle.SpringRatio.At(0), force = sprung * StandardGravity.Value_m_per_s2 / i;
-            return Sound(new(load.Name, sprung, linear.Rate_N_per_m * i * i + force * axle.SpringRatio.SlopeAt(0) + axle.ParasiticRate_N_per_m));
-        }
-
-        if (height_m is not { } h || h < strut!.LeastHeight_m || h > strut.GreatestHeight_m) return null;
-        StrutCase loaded = strut with { Load = load.Name, Sprung = (sprung, sprung) };
-        double gauge = loaded.Spring().GaugePressureFor_Pa(loaded.SpringForce_N(h), h);
-        if (!(gauge > 0)) return null;
-        return Sound(new(load.Name, sprung,
-            loaded.WheelRate_N_per_m(loaded.Spring().SealedRate_N_per_m(h, gauge, loaded.Exponent), h), h, gauge));
-    }
-
-    private static WheelState? Sound(WheelState state) => state.WheelRate_N_per_m > 0 ? state : null;
 }

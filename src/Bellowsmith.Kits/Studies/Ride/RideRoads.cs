@@ -11,7 +11,8 @@ public static class RideRoads
     /// <summary>The hump that is asked for its speed; common practice, no source.</summary>
     public const string ReferenceHump = "a round hump 4 m long and 75 mm high";
 
-    internal static double[] Heights(RoadQuestion road)
+    /// <summary>Height under the tyre at each step; a random road of the same question is the same road.</summary>
+    public static double[] Heights(RoadQuestion road)
     {
         double[] heights = new double[(int)Math.Round(road.Time_s / RideRun.Step_s)];
         double spacing_m = road.Speed_m_per_s * RideRun.Step_s, settling_m = road.Speed_m_per_s * RideRun.Settling_s;

@@ -22,13 +22,14 @@ public static class RideStudy
     /// <param name="otherLoads">The same strut at the car's other load cases, levelled to the same height.</param>
     /// <param name="road">What it is driven over.</param>
     /// <param name="asked">What is set otherwise than the kit says.</param>
-    public static RideResult Answer(RideStrut strut, IReadOnlyList<RideStrut> otherLoads, RoadQuestion road, RideSetting asked)
+    /// <param name="heights">The road's heights where they are known already.</param>
+    public static RideResult Answer(RideStrut strut, IReadOnlyList<RideStrut> otherLoads, RoadQuestion road, RideSetting asked, double[]? heights = null)
     {
         double click = asked.Click ?? strut.Click;
         Stand? here = Stand.Of(strut, asked with { Click = click }, out string reason);
         RideSetting setting = here?.Setting ?? asked with { Click = click };
         if (here is null) return new RideResult { Strut = strut, Road = road, Setting = setting, Figures = null, Reason = reason };
-        double[] heights = RideRoads.Heights(road);
+        heights ??= RideRoads.Heights(road);
         (string Change, Stand? Stand)[] beside = [.. Beside(strut, otherLoads, asked, setting)];
         Corner[] corners = [here.Corner, .. beside.Select(b => b.Stand?.Corner).OfType<Corner>()];
         RideFigures[] figures = RideRun.Over(corners, heights);

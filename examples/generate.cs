@@ -66,6 +66,7 @@ Write("cars/front-ratio.csv", ["wheel travel [mm],strut travel [mm]",
 // Ring on a needle at the rod's foot: every click out closes less of a bleed that both strokes share, rebound more of it.
 Write("dampers/front-street.csv", new Dyno(rebound_N: 1700, compression_N: 620, softer: 0.925, seed: 22).Signed(clicks: 16, thrice: [0, 4, 5, 6, 7, 8, 12, 15]));
 Write("dampers/rear-street.csv", new Dyno(rebound_N: 1480, compression_N: 560, softer: 0.925, seed: 26).ByStroke(clicks: 16, thrice: [6, 7, 8, 9]));
+Write("dampers/rear-street-warm.csv", new Dyno(rebound_N: 1480, compression_N: 560, softer: 0.925, seed: 27).Warmed([4, 8, 12]));
 
 Write("dampers/stop-22.csv", Stop(22, 11, 260));
 Write("dampers/stop-26.csv", Stop(26, 13, 210));
@@ -421,6 +422,18 @@ internal sealed class Dyno(double rebound_N, double compression_N, double softer
         yield return "run;click;direction;velocity [mm/s];force [kN]";
         foreach (var (click, run, speed, stroke) in Order(clicks, thrice))
             yield return Invariant($"{run};{clicks - 1 - click};{(stroke > 0 ? "rebound" : "compression")};{speed * 1e3:0};{Force(click, run, speed, stroke) / 1e3:0.000}").Replace('.', ',');
+    }
+
+    /// <summary>Some clicks cold, warm and cold again, the oil thinner by 0.15 % a kelvin.</summary>
+    public IEnumerable<string> Warmed(int[] clicks)
+    {
+        yield return "# Fenwright Strut Works, dyno, 100 mm stroke, gas force taken out: cold, warmed on the dyno, cold again. Invented data.";
+        yield return "click,velocity [m/s],force [N],temperature [degC],run";
+        foreach (var (run, warmth) in new[] { (1, 24), (2, 56), (3, 25) })
+            foreach (var click in clicks)
+                foreach (var speed in _speeds_m_per_s)
+                    foreach (var stroke in new[] { 1, -1 })
+                        yield return Invariant($"{click},{stroke * speed:0.00},{stroke * Force(click, 1, speed, stroke) * Math.Exp(-0.0015 * (warmth - 24)):0},{warmth},{run}");
     }
 
     private static IEnumerable<(int Click, int Run, double Speed, int Stroke)> Order(int clicks, int[] thrice) =>

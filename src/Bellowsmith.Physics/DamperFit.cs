@@ -19,13 +19,15 @@ public sealed class DamperFit
     private readonly List<DynoLeftOut> _leftOut;
     private readonly Dictionary<double, List<SpeedLevel>> _levels = [];
     private readonly (double Compression, double Rebound)? _beyond;
+    private readonly SoundPoints _sound;
 
-    private DamperFit(SoundPoints sound, (double Compression, double Rebound)? beyond)
+    private DamperFit(SoundPoints sound, IEnumerable<DynoPoint> points, (double Compression, double Rebound)? beyond)
     {
         _leftOut = [.. sound.LeftOut];
-        (_beyond, Loops, GasForce_N) = (beyond, sound.Loops, sound.GasForce_N);
-        foreach (IGrouping<double, DynoPoint> click in sound.Points.GroupBy(point => point.Click).OrderBy(click => click.Key))
+        (_sound, _beyond, Loops, GasForce_N) = (sound, beyond, sound.Loops, sound.GasForce_N);
+        foreach (IGrouping<double, DynoPoint> click in points.GroupBy(point => point.Click).OrderBy(click => click.Key))
             _levels[click.Key] = SpeedLevel.Of(click);
+        Temperature = ForceByTemperature.Of(_levels.Values.SelectMany(levels => levels));
         RepeatabilityDegrees = _levels.Values.Sum(levels => levels.Sum(level => level.Points.Count - 1));
         double squares = _levels.Values.Sum(levels => levels.Sum(level => level.Squares));
         Repeatability_N = RepeatabilityDegrees > 0 ? Math.Sqrt(squares / RepeatabilityDegrees) : null;
@@ -40,6 +42,9 @@ public sealed class DamperFit
 
     /// <summary>Degrees of freedom of <see cref="Repeatability_N"/>.</summary>
     public int RepeatabilityDegrees { get; }
+
+    /// <summary>What warmth does to the force; null where it was not measured, as for raw sweeps.</summary>
+    public ForceByTemperature? Temperature { get; }
 
     /// <summary>Gas force at mid-stroke, pushes the rod out, +; null where the readings are without it.</summary>
     public double? GasForce_N { get; }
@@ -63,8 +68,27 @@ public sealed class DamperFit
     /// <summary>The damper of a dyno's readings.</summary>
     /// <param name="data">The readings.</param>
     /// <param name="beyond_N_s_per_m">Declared slopes by which the force goes on beyond the measured speeds.</param>
-    public static DamperFit Of(DynoData data, (double Compression, double Rebound)? beyond_N_s_per_m = null) =>
-        new(SoundPoints.Of(data), beyond_N_s_per_m);
+    public static DamperFit Of(DynoData data, (double Compression, double Rebound)? beyond_N_s_per_m = null)
+    {
+        SoundPoints sound = SoundPoints.Of(data);
+        return new(sound, sound.Points, beyond_N_s_per_m);
+    }
+
+    /// <summary>
+    /// The same readings, each brought from its own temperature to this one (readings without one from the mean of the others);
+    /// declared slopes beyond the measured speeds come along.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">Nothing is known of temperature.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the temperatures that were measured.</exception>
+    public DamperFit At(double temperature_K)
+    {
+        if (Temperature is not { } warmth) throw new InvalidOperationException("Force was not measured over temperature.");
+        if (!warmth.Covers(temperature_K)) throw new ArgumentOutOfRangeException(nameof(temperature_K), temperature_K, "The temperature was not measured.");
+        double mean = warmth.Ratio(warmth.Reference_K, temperature_K);
+        return new(
+            _sound, _sound.Points.Select(p => p with { Force_N = p.Force_N * warmth.Ratio(p.Temperature_K ?? warmth.Reference_K, temperature_K), Temperature_K = temperature_K }),
+            _beyond is var (compression, rebound) ? (compression * mean, rebound * mean) : null);
+    }
 
     /// <summary>
     /// The equivalent damping of each run that covers the amplitude by itself: what clicks are told apart by. Readings

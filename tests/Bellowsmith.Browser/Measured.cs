@@ -45,6 +45,10 @@ public sealed class Measured(Served served, ITestOutputHelper output)
         await Moves(page, "height", "map");
         await page.Locator("[data-question=travel] > summary").ClickAsync();
         await Moves(page, "height", "travel");
+        await page.Locator("[data-question=damping] > summary").ClickAsync();
+        foreach (string field in new[] { "height", "ratio", "click" }) await Moves(page, field, "damping");
+        await page.Locator("[data-question=ride] > summary").ClickAsync();
+        foreach (string field in new[] { "height", "click", "speed", "bumpSpeed" }) await Moves(page, field, "ride");
         using Process program = Process.GetProcessById(served.ProcessId);
         Say($"program resident {program.WorkingSet64 >> 20} MiB");
     }

@@ -13,6 +13,8 @@ public sealed class PageTests(Served served)
     [InlineData("", "")]
     [InlineData(Served.Kit, "")]
     [InlineData(Served.Kit, "travel")]
+    [InlineData(Served.Kit, "damping")]
+    [InlineData(Served.Kit, "ride")]
     [InlineData("kit/fenwright/kits/ostrane-too-stiff.json", "")]
     public async Task Axe_EveryPageInBothSchemes_FindsNothingSerious(string address, string open)
     {
@@ -65,7 +67,8 @@ public sealed class PageTests(Served served)
         await page.WaitForSelectorAsync(".board[data-painted]");
         await BoardTests.Type(page, "height", "70 mm");
         foreach (string tab in new[] { "gauge pressure", "effective area", "map of rate" }) await page.Locator(".tabs label", new() { HasText = tab }).ClickAsync();
-        await page.Locator("[data-question=travel] > summary").ClickAsync();
+        foreach (string question in new[] { "travel", "damping", "ride" }) await page.Locator($"[data-question={question}] > summary").ClickAsync();
+        await page.Locator("[data-play]").ClickAsync();
         await page.Locator(".all").ClickAsync();
         await Expect(page.Locator(".documents").First).ToBeVisibleAsync();
         Assert.Empty(elsewhere);

@@ -17,7 +17,7 @@ public static class Asking
     public static Slider SliderOf(BoardView view, string field)
     {
         if (field == Ratio) return new Slider(view.Asked.Ratio, 0.1, 1.2, 0.01, 0.1);
-        Unit unit = BumpWords.SpeedUnit(view.Units);
+        Unit unit = SpeedUnit(view);
         (double now, double most) = field == Speed ? (view.Asked.Speed_m_per_s, GreatestSpeed_m_per_s) : (view.Asked.BumpSpeed_m_per_s, GreatestSpeed_m_per_s / 2);
         return new Slider(unit.FromSi(now), Math.Ceiling(unit.FromSi(LeastSpeed_m_per_s)), Math.Floor(unit.FromSi(most)), 1, 10);
     }
@@ -28,7 +28,7 @@ public static class Asking
         if (!Has(field)) return null;
         Slider slider = SliderOf(view, field);
         double held = Math.Clamp(Math.Round(shown / slider.Fine) * slider.Fine, slider.Least, slider.Greatest);
-        return With(view.Asked, field, field == Ratio ? held : BumpWords.SpeedUnit(view.Units).ToSi(held));
+        return With(view.Asked, field, field == Ratio ? held : SpeedUnit(view).ToSi(held));
     }
 
     /// <summary>What a typed text asks, or why it cannot be.</summary>
@@ -38,11 +38,13 @@ public static class Asking
             return double.TryParse(text.Trim().Replace(',', '.'), CultureInfo.InvariantCulture, out double ratio) && ratio is >= LeastRatio and <= GreatestRatio
                 ? (With(view.Asked, field, ratio), null)
                 : (null, string.Create(CultureInfo.InvariantCulture, $"Found \"{text.Trim()}\"; write a share of critical from {LeastRatio} to {GreatestRatio}, for example \"0.5\"."));
-        Unit unit = BumpWords.SpeedUnit(view.Units);
+        Unit unit = SpeedUnit(view);
         return Quantity.Read(Hands.InUnit(text, unit.Name), Dimension.Speed, out _) is { } speed && speed.Si is >= LeastSpeed_m_per_s and <= GreatestSpeed_m_per_s
             ? (With(view.Asked, field, speed.Si), null)
             : (null, $"Found \"{text.Trim()}\"; write a speed from {BumpWords.Speed(LeastSpeed_m_per_s, view.Units)} to {BumpWords.Speed(GreatestSpeed_m_per_s, view.Units)}.");
     }
+
+    private static Unit SpeedUnit(BoardView view) => UnitTable.Find(Dimension.Speed, BumpWords.SpeedUnit(view.Units))!;
 
     private static Asked With(Asked asked, string field, double value) => field switch
     {

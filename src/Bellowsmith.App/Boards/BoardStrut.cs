@@ -15,7 +15,7 @@ namespace Bellowsmith.App.Boards;
 /// </summary>
 public sealed class BoardStrut
 {
-    private readonly Kit _kit;
+    private readonly Kit _kit, _standing;
     private readonly Dictionary<string, StrutCase> _cases = [];
     private readonly Kept<(string Load, Target? Target), StrutCase> _case;
     private readonly Kept<StrutCase, InstalledHeightResult?> _result;
@@ -38,9 +38,8 @@ public sealed class BoardStrut
         Start = new StrutSetting(
             Design.DriveHeight_m is { } h ? new Written(h, "") : null,
             Design.Target is { } t ? new Wanted(t.Kind, new Written(t.Value, "")) : null, load, Design.Click);
-        Kit standing = Standing(height);
-        TravelFaults = Lacks(standing);
-        Damper = new BoardDamper(standing, load);
+        _standing = Standing(height);
+        TravelFaults = Lacks(_standing);
     }
 
     public AxleEnd End { get; }
@@ -51,7 +50,8 @@ public sealed class BoardStrut
     /// <summary>What the second question lacks; empty where it can be answered.</summary>
     public IReadOnlyList<Fault> TravelFaults { get; }
 
-    public BoardDamper Damper { get; }
+    /// <summary>Its dyno file is read when the strut is first shown.</summary>
+    public BoardDamper Damper => field ??= new BoardDamper(_standing, Start.Load);
 
     private StrutDesign Design => (End == AxleEnd.Front ? _kit.Front : _kit.Rear)!;
 

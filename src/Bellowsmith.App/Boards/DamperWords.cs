@@ -39,7 +39,7 @@ public static class DamperWords
         say["speed.value"] = BumpWords.Speed(view.Asked.Speed_m_per_s, view.Units);
         say["bumpSpeed.label"] = "speed over it";
         say["bumpSpeed.value"] = BumpWords.Speed(view.Asked.BumpSpeed_m_per_s, view.Units);
-        say["bump.answer"] = view.Bump is { } bump ? BumpWords.Of(bump, view.Units) : "";
+        say["bump.answer"] = view.Bump is { } bump ? BumpWords.Of(bump, view.Units).Replace(" m/s²", "\u00a0m/s²", StringComparison.Ordinal) : "";
         if (view.Ride is not { } ride)
         {
             BoardWords.Split(say, "ride.answer", board.RideFaults.Count > 0 ? BoardWords.NotYet(board.RideFaults) : "", NotThisSetting, NotThisSetting);

@@ -30,7 +30,7 @@ internal static class DampingCommand
         FigureChoice<DampingFigures> figure = new(
             command, ("ratio", f => f.Ratio()), ("amplitude", f => f.Amplitude()), ("air", f => f.GaugePressure()), ("overlay", f => f.Overlay()));
         StrutOption strut = new(command, "Whose figure --output writes");
-        StudyOptions options = new(command, withLoadCase: true);
+        StudyOptions options = new(command, withLoadCase: true, withDamperTemperature: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));

@@ -28,10 +28,9 @@ internal static class RideCommand
         Option<Quantity?> response = QuantityOption.Create("--response", "Also driven over waves of this amplitude from 0.5 to 25 Hz, of half and of twice it", "5 mm", Dimension.Length, QuantityOption.Within(1e-4, 0.2, "between 0.1 and 200 mm"));
         command.Add(response);
         FigureChoice<RideCharts> figure = new(
-            command, ("speeds", f => f.Speeds()), ("spectrum", f => f.Spectrum()), ("travel", f => f.Travel()), ("neighbours", f => f.Neighbours()),
-            ("response", f => f.Response()));
+            command, ("speeds", f => f.Speeds()), ("spectrum", f => f.Spectrum()), ("travel", f => f.Travel()), ("neighbours", f => f.Neighbours()), ("waves", f => f.Waves()));
         StrutOption strut = new(command, "Whose figure --output writes");
-        StudyOptions options = new(command, withLoadCase: true);
+        StudyOptions options = new(command, withLoadCase: true, withDamperTemperature: true);
         command.SetAction(parsed => Study.Run(options.Json(parsed), () =>
         {
             RoadQuestion question = road.Question(parsed);

@@ -31,12 +31,16 @@ internal sealed class StudyOptions
 
     private readonly Option<string?> _load = new("--load") { Description = "Load case of the car, by name.", HelpName = "case" };
 
-    public StudyOptions(Command command, bool withLoadCase, bool withAmbient = true)
+    private readonly Option<Quantity?> _damperTemperature = QuantityOption.Create(
+        "--damper-temperature", "Temperature the dampers' forces are brought to, within what their dyno runs cover", "60 degC", Dimension.Temperature);
+
+    public StudyOptions(Command command, bool withLoadCase, bool withAmbient = true, bool withDamperTemperature = false)
     {
         _units.AcceptOnlyFromAmong(Metric, Imperial, Written);
         command.Add(_json);
         command.Add(_units);
         if (withLoadCase) command.Add(_load);
+        if (withDamperTemperature) command.Add(_damperTemperature);
         if (!withAmbient) return;
         command.Add(_ambient);
         command.Add(_altitude);
@@ -45,7 +49,7 @@ internal sealed class StudyOptions
 
     public bool Json(ParseResult parsed) => parsed.GetValue(_json);
 
-    public StudyConditions Conditions(ParseResult parsed) => new(Ambient_Pa(parsed), parsed.GetValue(_load));
+    public StudyConditions Conditions(ParseResult parsed) => new(Ambient_Pa(parsed), parsed.GetValue(_load), parsed.GetValue(_damperTemperature)?.Si);
 
     public double? Ambient_Pa(ParseResult parsed) => parsed.GetValue(_ambient)?.Si
         ?? (parsed.GetValue(_altitude) is { } altitude ? StandardAtmosphere.AbsolutePressure_Pa(altitude.Si) : null);

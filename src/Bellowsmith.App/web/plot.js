@@ -161,16 +161,30 @@ export class Plot {
       if (k >= 0 && y >= box.top && y <= box.bottom) say(limit.label, box.right - 4, y + 11, this.isWanted(limit) ? colours.accent : colours.quiet, { align: "right" });
     }
     this.endNames(at);
-    for (const one of chart.curves.length > 1 ? chart.curves.filter(c => !this.ends.some(end => end.one === c)) : []) {
-      const k = one.labelAt, value = Number.isNaN(one.y[k]) ? one.outside[k] : one.y[k];
-      if (k < 0 || !Number.isFinite(value)) continue;
-      say(one.label, at.x(one.x[k]) + 6, Math.min(Math.max(at.y(value) - 11, box.top + 9), box.bottom - 9), this.colourOf(one));
-    }
+    this.middleNames(at, say);
     const rising = chart.curves.length > 1 && chart.curves[0].y[0] < chart.curves[0].y.at(-1);
-    for (const [k, one] of chart.measured.entries()) say(one.label, rising ? box.left + 4 : box.right - 4, box.top + 12 + 17 * k, colours.quiet, { align: rising ? "left" : "right" });
+    for (const [k, one] of chart.measured.entries()) say(one.label && `• ${one.label}`, rising ? box.left + 4 : box.right - 4, box.top + 12 + 17 * k, colours.quiet, { align: rising ? "left" : "right" });
     for (const one of chart.uprights.filter(u => u.row !== undefined)) {
       const half = this.wide(one.label) / 2 + 4, x = Math.min(Math.max(at.x(one.x), half), this.place.clientWidth - half);
       label(context, colours, one.label, x, box.top - 10 - 17 * one.row, { colour: colours.quiet, align: "center" });
+    }
+  }
+
+  // Curves that are named at a place of their own: side by side before the first of them, each led back to its place.
+  middleNames({ context, colours, box, x, y }, say) {
+    const { curves } = this.chart;
+    const names = (curves.length > 1 ? curves.filter(c => c.label && c.labelAt >= 0 && !this.ends.some(end => end.one === c)) : [])
+      .map(one => ({ one, x: x(one.x[one.labelAt]), y: y(Number.isNaN(one.y[one.labelAt]) ? one.outside[one.labelAt] : one.y[one.labelAt]) }))
+      .filter(n => Number.isFinite(n.y)).sort((a, b) => a.y - b.y);
+    const right = Math.min(...names.map(n => n.x)) - 44;
+    let top = -Infinity;
+    for (const name of names) {
+      top = Math.min(Math.max(name.y, top + 18, box.top + 9), box.bottom - 9);
+      if (right - this.wide(name.one.label) < box.left) { say(name.one.label, name.x + 8, top, this.colourOf(name.one)); continue; }
+      context.strokeStyle = colours.rule;
+      context.lineWidth = 1;
+      line(context, right + 4, top, name.x, name.y);
+      say(name.one.label, right, top, this.colourOf(name.one), { align: "right" });
     }
   }
 

@@ -12,7 +12,7 @@ public sealed record DampingAnswer(IReadOnlyDictionary<string, DampingAnswer.Dam
         double? ReboundRatio, double? CompressionRatio, double? Damping_N_s_per_m, double? CriticalDamping_N_s_per_m,
         double SprungMass_kg, double UnsprungMass_kg, double DamperRatio, double? WheelRate_N_per_mm, double? Height_mm, double? GaugePressure_kPa,
         double? Repeatability_N, int RepeatabilityDegrees, ClickRatio? Nearest, IReadOnlyList<ClickRatio> Clicks, IReadOnlyList<StepLimits> Steps,
-        IReadOnlyList<AmplitudeRatio> Amplitudes, IReadOnlyList<WheelOn> Loads, IReadOnlyList<WheelOn> Heights, string Reason, IReadOnlyList<Note> Notes);
+        IReadOnlyList<AmplitudeRatio> Amplitudes, IReadOnlyList<WheelOn> Loads, IReadOnlyList<WheelOn> Heights, string Reason, IReadOnlyList<Note> Notes, double? DamperTemperature_degC);
 
     public sealed record ClickRatio(
         double? Click, double Ratio, double ReboundRatio, double CompressionRatio, double Damping_N_s_per_m, bool Interpolated,
@@ -41,7 +41,7 @@ public sealed record DampingAnswer(IReadOnlyDictionary<string, DampingAnswer.Dam
             [.. r.Steps.Select(s => new StepLimits(s.From, s.To, s.Step_N_s_per_m, s.Low_N_s_per_m, s.High_N_s_per_m, s.IsDistinct))],
             [.. r.Amplitudes.Select(a => new AmplitudeRatio(a.Amplitude_m_per_s, a.Ratio, a.ReboundRatio, a.CompressionRatio))],
             [.. r.Loads.Select(Of)], [.. r.Heights.Select(Of)], new DampingWords(r, DisplayUnits.Metric).Answer(),
-            [.. new DampingWords(r, DisplayUnits.Metric).Notes()]);
+            [.. new DampingWords(r, DisplayUnits.Metric).Notes()], corner.DamperTemperature_K - 273.15);
     }
 
     private static ClickRatio Of(ClickDamping c) => new(

@@ -53,6 +53,7 @@ public sealed class DampingWords(DampingResult result, DisplayUnits units)
         if (_corner.Fit is { } fit)
             foreach (Note note in DynoWords.Notes(fit, _corner.DynoFile ?? ""))
                 yield return note;
+        if (_corner.DamperTemperature_K is { } warm) yield return DynoWords.At(warm);
         if (_corner.TyreRate_N_per_m is null)
             yield return new("modes", "The car gives no tyreRate, so the ratios of the body's and the wheel's own swing are not known.");
     }

@@ -7,6 +7,8 @@ namespace Bellowsmith.Kits.Answers;
 public sealed record DynoAnswer(
     string Name, double GreatestRebound_m_per_s, double GreatestCompression_m_per_s, double? Repeatability_N, int RepeatabilityDegrees,
     double? GasForce_N, double? Friction_N, double? FrictionSlowestSpeed_m_per_s, double? LeastTemperature_degC, double? GreatestTemperature_degC,
+    double? ForceByTemperature_percent_per_K, double? ForceByTemperatureLow_percent_per_K, double? ForceByTemperatureHigh_percent_per_K,
+    double? ForceByTemperatureLeast_degC, double? ForceByTemperatureGreatest_degC, double? ReferenceTemperature_degC, bool? TemperatureMixedWithRuns,
     IReadOnlyList<DynoAnswer.ClickForces> Clicks, IReadOnlyList<int> MissingClicks, IReadOnlyList<DynoAnswer.SweepLoop> Loops,
     string? ComparedWith, IReadOnlyList<DynoAnswer.UnitDifference> Differences, IReadOnlyList<DynoAnswer.Omission> LeftOut, string? Reason, IReadOnlyList<Note> Notes)
 {
@@ -25,9 +27,12 @@ public sealed record DynoAnswer(
     public static DynoAnswer Of(DynoResult r)
     {
         DynoWords words = new(r, DisplayUnits.Metric);
+        ForceByTemperature? warmth = r.Fit.Temperature;
+        double? slope = 100 * warmth?.Slope_per_K, half = 100 * warmth?.HalfInterval_per_K;
         return new(
             r.Part.Name, r.Damper.GreatestRebound_m_per_s, r.Damper.GreatestCompression_m_per_s, r.Fit.Repeatability_N, r.Fit.RepeatabilityDegrees,
             r.Fit.GasForce_N, r.Fit.Friction?.Force_N, r.Fit.Friction?.SlowestSpeed_m_per_s, r.Temperatures?.Least_K - 273.15, r.Temperatures?.Greatest_K - 273.15,
+            slope, slope - half, slope + half, warmth?.Least_K - 273.15, warmth?.Greatest_K - 273.15, warmth?.Reference_K - 273.15, warmth?.MixedWithRuns,
             [.. r.Clicks.Select(c => new ClickForces(c.Click, c.Interpolated, [.. c.Forces.Select(f => new SpeedForce(f.Speed_m_per_s, f.Rebound_N, f.Compression_N, f.Asymmetry))]))],
             r.Fit.MissingClicks, [.. r.Fit.Loops.Select(Of)], r.Other?.Name,
             [.. r.Differences.Select(d => new UnitDifference(d.Click, d.Velocity_m_per_s, d.Force_N, d.OtherForce_N, d.Difference_N, d.Share * 100))],

@@ -9,8 +9,6 @@ namespace Bellowsmith.Kits.Answers;
 /// <summary>The sentences of what a dyno says of a damper.</summary>
 public sealed class DynoWords(DynoResult result, DisplayUnits units)
 {
-    private const double WarmRange_K = 10;
-
     /// <summary>What was measured; where the click asked for lies outside, which there are.</summary>
     public string Answer()
     {
@@ -35,7 +33,7 @@ public sealed class DynoWords(DynoResult result, DisplayUnits units)
     {
         foreach (Note note in Notes(result.Fit, result.Part.DynoFile ?? "")) yield return note;
         if (result.Fit.Repeatability_N is { } deviation)
-            yield return new("repeatability", Text($"Repeated runs at one click and speed scatter by {Force(deviation)} (one standard deviation, {result.Fit.RepeatabilityDegrees} degrees of freedom)."));
+            yield return new("repeatability", Text($"Repeated runs at one click and speed scatter by {Force(deviation)} (one standard deviation, {result.Fit.RepeatabilityDegrees} degrees of freedom).{(result.Fit.Temperature is null ? "" : " What warmth does stands in it.")}"));
         if (result.Fit.GasForce_N is { } gas) yield return new("gas force", Gas(gas));
         if (result.Fit.Friction is { } friction)
             yield return new("friction", Text($"The straight line through the two slowest speeds of the gentlest click meets zero speed at {Force(friction.Force_N)}. {Creep(friction.SlowestSpeed_m_per_s)}"));
@@ -43,8 +41,12 @@ public sealed class DynoWords(DynoResult result, DisplayUnits units)
         if (result.Clicks.SelectMany(click => click.Forces).Select(force => force.Asymmetry).OfType<double>().ToArray() is { Length: > 0 } asymmetry)
             yield return new("asymmetry", Text($"Rebound is {asymmetry.Min():0.0} to {asymmetry.Max():0.0} times compression."));
         if (result.Temperatures is var (least, greatest))
-            yield return new("temperature", Text($"Measured from {least - 273.15:0} to {greatest - 273.15:0} °C.{(greatest - least > WarmRange_K ? " Oil thins as it warms: compare readings of one temperature." : "")}"));
+            yield return new("temperature", Text($"Measured from {least - 273.15:0} to {greatest - 273.15:0} °C{Warmth(greatest - least)}"));
     }
+
+    /// <summary>That forces were brought to a temperature.</summary>
+    public static Note At(double temperature_K) =>
+        new("temperature", Text($"The damper's forces are brought to {temperature_K - 273.15:0.#} °C by what its dyno runs show of temperature, every reading from its own."));
 
     /// <summary>What stands behind a damper's curves: left-out rows, clicks in between, repeatability missing.</summary>
     public static IEnumerable<Note> Notes(DamperFit fit, string file)
@@ -82,6 +84,20 @@ public sealed class DynoWords(DynoResult result, DisplayUnits units)
             ? $" The document's charge makes {Force(Math.PI / 4 * rod * rod * gauge)} at the longest length." : "";
         string sign = gas_N < 0 ? " It pulls the rod in, which gas cannot do: check dynoSign and the cell's zero." : "";
         return $"{Force(gas_N)} taken out of the readings as gas force, + pushing the rod out.{document}{sign}";
+    }
+
+    private string Warmth(double span_K)
+    {
+        if (result.Fit.Temperature is not { } law)
+        {
+            string why = span_K < ForceByTemperature.LeastSpan_K ? Text($", {span_K:0.#} K: too narrow") : ", but no click and speed over 10 K or more: too little";
+            return $"{why} to say what warmth does to the force. Run one click cold, at least 10 K warmer and cold again.";
+        }
+
+        (double slope, double half) = (100 * law.Slope_per_K, 100 * law.HalfInterval_per_K);
+        string mixed = law.MixedWithRuns ? " Temperature only went one way from run to run, so what else drifted with the runs stands in it too: run the damper cold once more." : "";
+        string shown = Math.Abs(slope) > half ? "" : " That is not shown to differ from none.";
+        return Text($": force changes by {slope:+0.000;−0.000} % a kelvin ({slope - half:+0.000;−0.000} to {slope + half:+0.000;−0.000}, 95 %), known from {law.Least_K - 273.15:0} to {law.Greatest_K - 273.15:0} °C; the curves as measured hold for {law.Reference_K - 273.15:0} °C on average.{shown}{mixed}");
     }
 
     private Note Hysteresis()

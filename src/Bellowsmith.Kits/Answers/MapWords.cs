@@ -124,7 +124,7 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         MapVariable.Height => ("spring height at drive", units.Symbol(Dimension.Length)),
         MapVariable.GaugePressure => ("gauge pressure at load", units.Symbol(Dimension.GaugePressure)),
         MapVariable.Stop => ("free length of the stop", units.Symbol(Dimension.Length)),
-        MapVariable.Speed => ("speed", BumpWords.SpeedUnit(units).Name),
+        MapVariable.Speed => ("speed", BumpWords.SpeedUnit(units)),
         MapVariable.Road => ("road class", ""),
         _ => ("load", ""),
     };

@@ -66,6 +66,7 @@ public static class Notes
             yield return new("air", "Valve shut; the air gives heat to the wall so fast that its exponent at body frequency is the one in service.");
         if (result.Strut.HasEnds)
             yield return new("ends", "Past its solid length the stop is steel on steel, 2000 N/mm; topping out meets 400 N/mm. Common practice, no source.");
+        if (result.Strut.DamperTemperature_K is { } warm) yield return DynoWords.At(warm);
         if (result.Strut.Friction_N <= 0)
             yield return new("friction", "None beyond what the damper's dyno data hold; small bumps will feel harsher than this.");
         if (result.Neighbours.Count > 0)

@@ -15,7 +15,7 @@ public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> S
         double? OutsideMeasuredSpeed, double? OutsideMeasuredHeight, double? GaugePressureLow_kPa, double? GaugePressureHigh_kPa,
         double? TemperatureLow_degC, double? TemperatureHigh_degC, double? HumpSpeed_km_per_h,
         IReadOnlyList<TravelShare> Travel, IReadOnlyList<SpeedShare> DamperSpeeds, IReadOnlyList<Beside> Neighbours, string Reason,
-        IReadOnlyList<Note> Notes, IReadOnlyList<Wave>? Response);
+        IReadOnlyList<Note> Notes, double? DamperTemperature_degC, IReadOnlyList<Wave>? Response);
 
     public sealed record TravelShare(double Share, double Travel_mm);
 
@@ -45,7 +45,7 @@ public sealed record RideAnswer(IReadOnlyDictionary<string, RideAnswer.Driven> S
             [.. d?.TravelShares.Select(t => new TravelShare(t.Share, t.Travel_m * 1e3)) ?? []],
             [.. d?.DamperSpeeds.Select(s => new SpeedShare(s.From_m_per_s, s.To_m_per_s, s.Share)) ?? []],
             [.. r.Neighbours.Select(n => Of(r, n))], r.Reason ?? "", [.. Answers.Notes.Of(r)],
-            r.Response is { } response ? [.. response.All.SelectMany(Of)] : null);
+            r.Strut.DamperTemperature_K - 273.15, r.Response is { } response ? [.. response.All.SelectMany(Of)] : null);
     }
 
     private static IEnumerable<Wave> Of(WaveResponse waves) => waves.Points.Select(p => new Wave(

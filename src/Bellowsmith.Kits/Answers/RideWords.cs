@@ -85,7 +85,7 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
 
     /// <summary>Heads of <see cref="Aside"/>.</summary>
     public IReadOnlyList<string> AsideHeads =>
-        ["weighted, m/s²", $"travel r.m.s., {units.Symbol(Dimension.Length)}", $"tyre load ±, {units.Symbol(Dimension.Force)}", "stop contacts a kilometre"];
+        ["weighted, m/s²", $"travel r.m.s., {units.Symbol(Dimension.Length)}", $"tyre load ±, {units.Symbol(Dimension.Force)}", "stop contacts, 1/km"];
 
     /// <summary>This setting and each step aside as rows of a table.</summary>
     public IEnumerable<(string Change, IReadOnlyList<string> Cells)> Aside() =>

@@ -8,6 +8,7 @@ namespace Bellowsmith.Kits.Figures;
 public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
 {
     private const int Every = 2;
+    private const double Still = 0.02, Part_s = 0.5, Room = 0.08;
 
     private readonly double[] _time = Thinned(k => k * ride.Trace.Step_s, ride.Road_m.Length);
 
@@ -18,7 +19,7 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         double[] road = Shown(k => ride.Road_m[k]), wheel = Shown(k => ride.Trace.Body_m[k] + ride.Trace.Travel_m[k]), body = Shown(k => ride.Trace.Body_m[k]);
         return Drawn("bumpMotion", "Road, wheel and body over a bump") with
         {
-            Y = ChartAxis.Around("height from rest, up +", units.Symbol(Dimension.Length), [.. road, .. wheel, .. body]) with { Decimals = units.Decimals(Dimension.Length) },
+            Y = Upward("height from rest, up +", units.Symbol(Dimension.Length), [.. road, .. wheel, .. body]) with { Decimals = units.Decimals(Dimension.Length) },
             Curves = [Curve("road", road) with { Kind = CurveKind.Beside }, Curve("wheel", wheel) with { Kind = CurveKind.Beside }, Curve("body", body)],
         };
     }
@@ -29,7 +30,7 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         double[] all = ride.Trace.Acceleration_m_per_s2, shown = Thinned(k => all[k], all.Length);
         return Drawn("bumpAcceleration", "Acceleration of the body over a bump") with
         {
-            Y = ChartAxis.Around("body acceleration, up +", "m/s²", all),
+            Y = Upward("body acceleration, up +", "m/s²", all),
             Centres = [ChartCurve.Level("", 0, _time[^1], 0)],
             Curves = [ChartCurve.Solid("", _time, shown)],
             Marks = [Mark(all.Max()), Mark(all.Min())],
@@ -43,9 +44,25 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         Id = id,
         Title = $"{title}, {Names.Of(ride.Strut.End)} strut",
         Summary = BumpWords.Of(ride, units),
-        X = ChartAxis.Around("time", "s", [0, ride.Road_m.Length * ride.Trace.Step_s]),
+        X = ChartAxis.Around("time", "s", [0, End_s()]),
         Y = ChartAxis.Around("", "", []),
     };
+
+    // With room for the words at either end.
+    private static ChartAxis Upward(string title, string unit, double[] values)
+    {
+        (double low, double high) = (values.Min(), values.Max());
+        return ChartAxis.Around(title, unit, [low - Room * (high - low), high + Room * (high - low)]);
+    }
+
+    // The axis ends where the body has come to rest.
+    private double End_s()
+    {
+        double[] body = ride.Trace.Body_m;
+        double most = body.Max(height => Math.Abs(height - body[^1]));
+        int moving = Array.FindLastIndex(body, height => Math.Abs(height - body[^1]) > Still * most);
+        return Math.Min(body.Length * ride.Trace.Step_s, Part_s * (Math.Ceiling(moving * ride.Trace.Step_s / Part_s) + 1));
+    }
 
     // Named where it is farthest from rest.
     private ChartCurve Curve(string label, double[] y) => ChartCurve.Solid(label, _time, y) with { LabelAt = Array.IndexOf(y, y.MaxBy(Math.Abs)) };

@@ -6,7 +6,7 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 public sealed record Chart
 {
-    /// <summary>Stable name: rate, gaugePressure, rideFrequency, effectiveArea, rideHeight, individuals, histogram.</summary>
+    /// <summary>Stable name: rate, gaugePressure, rideHeight, damperOverlay, dampingRatio, rideSpeeds, individuals, histogram and so on.</summary>
     public required string Id { get; init; }
 
     /// <summary>What is shown, for a heading and for those who hear it.</summary>

@@ -24,13 +24,13 @@ public sealed class DamperFigures(DynoResult result, DisplayUnits units)
         DynoLoop[] loops = click is { } one ? [.. result.Fit.Loops.Where(l => l.Sweep.Click == one).DistinctBy(l => Math.Round(l.PeakVelocity_m_per_s, 2))]
             : [.. result.Fit.Loops.GroupBy(l => l.Sweep.Click).OrderBy(g => g.Key).Select(g => g.MaxBy(l => l.PeakVelocity_m_per_s)!)];
         if (loops.Length == 0) return null;
-        ChartCurve[] curves = [.. loops.Select((loop, k) => Loop(loop, click is not null ? Speed(loop) : k == 0 || k == loops.Length - 1 ? $"click {PlainNumbers.Chosen(loop.Sweep.Click)}" : ""))];
-        string which = click is { } at ? $"click {PlainNumbers.Chosen(at)} at every speed" : "the fastest sweep of every click";
+        ChartCurve[] curves = [.. loops.Select(loop => Loop(loop, click is not null ? Speed(loop) : loop == loops[0] || loop == loops[^1] ? Name(loop.Sweep.Click) : ""))];
+        string which = click is { } at ? $"{Name(at)} at every speed" : "the fastest sweep of every click";
         return new Chart
         {
             Id = "damperLoops",
             Title = $"{result.Part.Name}: force over position, {which}",
-            Summary = $"{_said} Forces as recorded{(result.Fit.GasForce_N is { } gas ? $", {units.Text(Dimension.Force, gas)} of gas among them" : "")}; the width of a loop at either end of the stroke is friction, what leans is a spring.",
+            Summary = $"{_said} Forces as recorded{(result.Fit.GasForce_N is { } gas ? $", {units.Text(Dimension.Force, gas)} of gas among them" : "")}: a step of force at either end of the stroke is friction, a loop that leans has a spring in it.",
             X = ChartAxis.Around("position from mid-stroke, extension +", units.Symbol(Dimension.Length), curves.SelectMany(c => c.X)) with { Decimals = units.Decimals(Dimension.Length) },
             Y = ChartAxis.Around("force as recorded, rebound +", units.Symbol(Dimension.Force), curves.SelectMany(c => c.Y)) with { Decimals = units.Decimals(Dimension.Force) },
             Curves = curves,
@@ -42,11 +42,8 @@ public sealed class DamperFigures(DynoResult result, DisplayUnits units)
     {
         DynoClick[] clicks = [.. result.Damper.Clicks.Select(c => DynoStudy.Forces(result.Damper, c))];
         double[] x = [.. clicks.Select(c => c.Click)];
-        ChartCurve[] curves = [.. from stroke in (int[])[+1, -1]
-                                  from k in Enumerable.Range(0, DynoStudy.Speeds_m_per_s.Count)
-                                  let forces = clicks.Select(c => stroke > 0 ? c.Forces[k].Rebound_N : -c.Forces[k].Compression_N).ToArray()
-                                  where forces.Any(f => f is not null)
-                                  select ChartCurve.Solid(units.Text(Dimension.Speed, DynoStudy.Speeds_m_per_s[k]), x, [.. forces.Select(f => f is { } known ? units.Value(Dimension.Force, known) : double.NaN)])];
+        ChartCurve[] curves = [.. new[] { +1, -1 }.SelectMany(stroke => DynoStudy.Speeds_m_per_s.Select((_, k) => AtSpeed(clicks, stroke, k)))
+            .Where(curve => curve.Y.Any(double.IsFinite))];
         return new Chart
         {
             Id = "damperForces",
@@ -58,6 +55,14 @@ public sealed class DamperFigures(DynoResult result, DisplayUnits units)
             Curves = curves,
             Measured = [new ChartPoints("measured clicks", [.. curves.SelectMany(c => c.X)], [.. curves.SelectMany(c => c.Y)])],
         };
+    }
+
+    private ChartCurve AtSpeed(DynoClick[] clicks, int stroke, int speed)
+    {
+        double?[] forces = [.. clicks.Select(c => c.Forces[speed]).Select(f => stroke > 0 ? f.Rebound_N : -f.Compression_N)];
+        return ChartCurve.Solid(
+            units.Text(Dimension.Speed, DynoStudy.Speeds_m_per_s[speed]), [.. clicks.Select(c => c.Click)],
+            [.. forces.Select(f => units.Value(Dimension.Force, f ?? double.NaN))]);
     }
 
     private ChartCurve Loop(DynoLoop loop, string label)
@@ -73,6 +78,8 @@ public sealed class DamperFigures(DynoResult result, DisplayUnits units)
             LabelAt = label.Length > 0 ? Array.IndexOf(y, y.Max()) : -1,
         };
     }
+
+    private static string Name(double click) => $"click {PlainNumbers.Chosen(click)}";
 
     private string Speed(DynoLoop loop) => units.Text(Dimension.Speed, loop.PeakVelocity_m_per_s);
 }

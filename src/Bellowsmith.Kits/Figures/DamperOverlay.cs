@@ -21,42 +21,39 @@ internal sealed class DamperOverlay(DamperFit fit, DisplayUnits units)
     public Chart Of(string title, string said, double? click)
     {
         double? set = click >= _damper.Clicks[0] && click <= _damper.Clicks[^1] ? click : null;
-        ChartCurve[] curves = [.. _damper.Clicks.Where(c => c != set).OrderBy(IsEnd).Select(Curve), .. set is { } at ? [Curve(at) with { Kind = CurveKind.Setting, Label = Name(at), LabelAt = Last(at) }] : Array.Empty<ChartCurve>()];
+        // The set one last, over the ends, over those between.
+        ChartCurve[] curves = [.. _damper.Clicks.Where(c => c != set).OrderBy(IsEnd).Select(c => Curve(c, CurveKind.Beside))];
+        if (set is { } chosen) curves = [.. curves, Curve(chosen, CurveKind.Setting)];
         var measured = _damper.Clicks.SelectMany(fit.Measured).ToArray();
+        double[] forces = Shown(Dimension.Force, measured.Select(m => m.Force_N));
         return new Chart
         {
             Id = "damperOverlay",
             Title = title,
             Summary = set is { } one ? $"{said} {Said(one)}".TrimEnd() : said,
             X = Between("damper velocity, rebound +", [.. curves.SelectMany(c => c.X)]),
-            Y = Axes.Around("damper force, rebound +", Dimension.Force, units, [.. measured.Select(m => m.Force_N), .. Ends()]),
+            Y = ChartAxis.Around("damper force, rebound +", units.Symbol(Dimension.Force), [.. forces, .. curves.SelectMany(c => c.Y.Concat(c.Outside))]) with { Decimals = units.Decimals(Dimension.Force) },
             Curves = curves,
-            Measured = [new ChartPoints("measured, mean of runs", Shown(Dimension.Speed, measured.Select(m => m.Velocity_m_per_s)), Shown(Dimension.Force, measured.Select(m => m.Force_N)))],
+            Measured = [new ChartPoints("measured, mean of runs", Shown(Dimension.Speed, measured.Select(m => m.Velocity_m_per_s)), forces)],
         };
     }
 
-    private ChartCurve Curve(double click)
+    private ChartCurve Curve(double click, CurveKind kind)
     {
         MonotoneCurve curve = _damper.Curve(click);
         double[] x = Velocities(curve);
-        return Axes.Curve(
-            IsEnd(click) ? Name(click) : "", Shown(Dimension.Speed, x), Shown(Dimension.Force, x.Select(v => curve.At(v).Value)),
-            [.. x.Select(v => v >= curve.X[0] && v <= curve.X[^1])]) with
-        { Kind = CurveKind.Beside };
+        bool[] inside = [.. x.Select(v => v >= curve.X[0] && v <= curve.X[^1])];
+        string label = kind == CurveKind.Setting || IsEnd(click) ? Name(click) : "";
+        return Axes.Curve(label, Shown(Dimension.Speed, x), Shown(Dimension.Force, x.Select(v => curve.At(v).Value)), inside) with { Kind = kind };
     }
 
     private double[] Velocities(MonotoneCurve curve)
     {
         double reach = _damper.GoesOn ? Reach : 1, low = curve.X[0] * reach, high = curve.X[^1] * reach;
-        return [.. Enumerable.Range(0, Places).Select(k => low + (high - low) * k / (Places - 1)).Union(curve.X).Order()];
+        return [.. Enumerable.Range(0, Places).Select(k => Math.Min(high, low + (high - low) * k / (Places - 1))).Union(curve.X).Order()];
     }
 
-    private int Last(double click) => Velocities(_damper.Curve(click)).Length - 1;
-
-    // The first and last click, drawn over the ones between.
     private bool IsEnd(double click) => click == _damper.Clicks[0] || click == _damper.Clicks[^1];
-
-    private IEnumerable<double> Ends() => _damper.Clicks.Select(_damper.Curve).SelectMany(c => Velocities(c) is var x ? (double[])[c.At(x[0]).Value, c.At(x[^1]).Value] : []);
 
     private static string Name(double click) => $"click {PlainNumbers.Chosen(click)}";
 

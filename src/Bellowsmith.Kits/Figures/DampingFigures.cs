@@ -64,10 +64,10 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units, dou
     public Chart? GaugePressure()
     {
         StateDamping[] heights = [.. result.Heights.Where(h => h.State.GaugePressure_Pa is not null).OrderBy(h => h.State.GaugePressure_Pa)];
-        StateDamping[] loads = [.. result.Loads.Where(l => l.State.GaugePressure_Pa is not null)];
+        StateDamping[] loads = [.. result.Loads.Where(l => l is { State.GaugePressure_Pa: not null, Click: not null })];
         if (!heights.Concat(loads).Any(s => s.Click is not null)) return null;
         double[] x = [.. heights.Select(Gauge)], y = [.. heights.Select(Click)];
-        ChartMark[] others = [.. loads.Where(l => l.State.Load != result.Case.Load && l.Click is not null).Select(l => new ChartMark(MarkKind.State, Gauge(l), Click(l), l.State.Load))];
+        ChartMark[] others = [.. loads.Where(l => l.State.Load != result.Case.Load).Select(l => new ChartMark(MarkKind.State, Gauge(l), Click(l), l.State.Load))];
         return new Chart
         {
             Id = "dampingGaugePressure",

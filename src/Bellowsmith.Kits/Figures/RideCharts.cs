@@ -11,15 +11,13 @@ namespace Bellowsmith.Kits.Figures;
 public sealed class RideCharts(RideResult result, DisplayUnits units)
 {
     private const int MostBars = 48;
+    private const double LeastSeen_percent = 0.1;
     private static readonly double[] _widths_m = [0.0005, 0.001, 0.002, 0.005, 0.01, 0.02, 0.05];
 
     private readonly RideWords _words = new(result, units);
 
     /// <summary>All that have something to show, in the order one reads them.</summary>
-    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours(), Response()]).OfType<Chart>()];
-
-    /// <summary>The answer to waves; null where it was not asked for.</summary>
-    public Chart? Response() => result.Response is { } response ? new ResponseFigures(response, units).Transmissibility() : null;
+    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Speeds(), Spectrum(), Travel(), Neighbours(), Waves()]).OfType<Chart>()];
 
     /// <summary>Share of the time at each damper speed, extension +; dashed where it moves faster than it was measured.</summary>
     public Chart? Speeds()
@@ -32,12 +30,15 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
         Chart chart = Histogram("rideSpeeds", "Damper speeds", Dimension.Speed, "damper velocity, rebound +", all);
         return chart with
         {
-            X = Widened(chart.X, least, most),
+            X = Widened(Seen(chart.X, all), least, most),
             Summary = $"{_words.Answer()} {Faster(detail.OutsideMeasuredSpeed)}",
             Bars = [all with { Heights = [.. all.Heights.Select((h, k) => outside[k] ? 0 : h)] }, all with { Heights = [.. all.Heights.Select((h, k) => outside[k] ? h : 0)], IsOutside = true }],
             Uprights = [.. ((double[])[least, most]).Where(double.IsFinite).Select(v => new ChartUpright(UprightKind.Limit, v, "measured to here"))],
         };
     }
+
+    /// <summary>How much of waves the body follows; null where they were not asked for.</summary>
+    public Chart? Waves() => result.Response is { } response ? new ResponseFigures(response, units).Transmissibility() : null;
 
     /// <summary>Density of body acceleration over frequency, plain and as a seated person feels it; null over a single bump or on a run too short.</summary>
     public Chart? Spectrum() => result.Road.Surface is RoadWithBump || result.Detail is not { } detail
@@ -97,6 +98,13 @@ public sealed class RideCharts(RideResult result, DisplayUnits units)
         return new ChartBars("",
             [.. Enumerable.Range(first, last - first + 2).Select(k => units.Value(dimension, k * width))],
             [.. Enumerable.Range(first, last - first + 1).Select(k => 100 * of.GetValueOrDefault(k))]);
+    }
+
+    // Few steps are very fast, on the stop or off the road; they would flatten all others.
+    private static ChartAxis Seen(ChartAxis axis, ChartBars bars)
+    {
+        int first = Array.FindIndex(bars.Heights, h => h >= LeastSeen_percent), last = Array.FindLastIndex(bars.Heights, h => h >= LeastSeen_percent);
+        return first < 0 ? axis : ChartAxis.Around(axis.Title, axis.Unit, [bars.Edges[first], bars.Edges[last + 1]]) with { Decimals = axis.Decimals };
     }
 
     private static ChartAxis Widened(ChartAxis axis, params ReadOnlySpan<double> to) =>

@@ -18,7 +18,7 @@ internal static class RideSpectrum
     {
         ReadOnlySpan<double> readings = detail.Trace.Acceleration_m_per_s2.AsSpan(detail.Trace.Settled);
         int segment = Longest;
-        while (segment > readings.Length / 4 && segment > Shortest) segment /= 2;
+        while (segment > readings.Length / 2 && segment > Shortest) segment /= 2;
         if (readings.Length < segment) return null;
         (double Hz, double Density)[] plain = Smoothed(Spectrum.Density(readings, detail.Trace.Step_s, segment), 1 / (segment * detail.Trace.Step_s));
         double[] x = [.. plain.Select(p => Math.Log(p.Hz))], y = [.. plain.Select(p => Log(p.Density))];
@@ -29,7 +29,7 @@ internal static class RideSpectrum
             Id = "rideSpectrum",
             Title = title,
             Summary = FormattableString.Invariant($"{said} Between 0.5 and 5 Hz, the body's own motion, the plain acceleration is {detail.PrimaryRms_m_per_s2:F2} m/s² r.m.s., between 5 and 25 Hz {detail.SecondaryRms_m_per_s2:F2}."),
-            X = Axes.Logarithms("frequency", "Hz", [Math.Log(Least_Hz), Math.Log(Greatest_Hz)]),
+            X = Axes.Logarithms("frequency", "Hz", [x[0], Math.Log(Greatest_Hz)]),
             Y = Axes.Logarithms("density of body acceleration", "(m/s²)²/Hz", [.. y.Concat(felt).Where(v => v > top - Math.Log(Span))]),
             Uprights = [.. ((double[])[0.5, 5, 25]).Select(hz => new ChartUpright(UprightKind.Phase, Math.Log(hz), $"{PlainNumbers.Chosen(hz)} Hz"))],
             Curves = [ChartCurve.Solid("plain", x, y) with { Kind = CurveKind.Beside }, ChartCurve.Solid("as felt, weighted by Wk", x, felt)],

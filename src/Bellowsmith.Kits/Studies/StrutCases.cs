@@ -1,4 +1,5 @@
 using System.Globalization;
+using Bellowsmith.Kits.Tables;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies;
@@ -6,7 +7,8 @@ namespace Bellowsmith.Kits.Studies;
 /// <summary>What a caller may set beside the kit's own documents.</summary>
 /// <param name="Ambient_Pa">Absolute pressure outside; null: the kit's, else one standard atmosphere.</param>
 /// <param name="Load">A load case by name; null: the kit's, else the car's first.</param>
-public sealed record StudyConditions(double? Ambient_Pa = null, string? Load = null);
+/// <param name="DamperTemperature_K">What the dampers' forces are brought to; null: as they were measured.</param>
+public sealed record StudyConditions(double? Ambient_Pa = null, string? Load = null, double? DamperTemperature_K = null);
 
 /// <summary>Settles every strut of a kit for a study: load case, masses, spring fit, exponent. Faults come all at once.</summary>
 public static class StrutCases
@@ -115,12 +117,25 @@ public sealed class StrutNeeds(Kit kit, AxleEnd end, StrutDesign design, List<Fa
     }
 
     /// <summary>The damper's curves, from its dyno data or its coefficient; the fit is null for a coefficient, both where a fault was added.</summary>
-    internal (Damper? Damper, DamperFit? Fit) DamperData()
+    /// <param name="temperature_K">What its forces are brought to; null: as they were measured.</param>
+    internal (Damper? Damper, DamperFit? Fit) DamperData(double? temperature_K = null)
     {
-        if (design.Damper is LinearDamperPart linear) return (Damper.Linear(linear.Coefficient_N_s_per_m), null);
+        if (design.Damper is LinearDamperPart linear)
+        {
+            Need(temperature_K is null, "damper", "a damper with a dyno file", "A coefficient says nothing of temperature: name a dyno file, or ask without a damper temperature.");
+            return (Damper.Linear(linear.Coefficient_N_s_per_m), null);
+        }
+
         Need(design.Damper is TelescopicDamperPart { DynoFile: not null }, "damper", "a damper with a dyno file, or a coefficient",
             "Name the dyno file in the damper's document: \"dyno\": \"file.csv\".");
-        DamperFit? fit = (design.Damper as TelescopicDamperPart)?.Fit(faults);
+        TelescopicDamperPart? part = design.Damper as TelescopicDamperPart;
+        DamperFit? fit = part?.Fit(faults);
+        if (fit is not null && temperature_K is { } temperature)
+        {
+            if (DynoFaults.Of(part!.DynoFile!, fit.Temperature, temperature) is { } fault) faults.Add(fault);
+            else fit = fit.At(temperature);
+        }
+
         return (fit?.Damper, fit);
     }
 

@@ -27,6 +27,17 @@ public static class DynoFaults
         };
     }
 
+    /// <summary>Why force cannot be brought to a temperature; null where it can.</summary>
+    public static Fault? Of(string file, ForceByTemperature? law, double temperature_K)
+    {
+        string asked = string.Create(CultureInfo.InvariantCulture, $"{temperature_K - 273.15:0.#} degC asked for");
+        if (law is null)
+            return new(file, "column temperature", $"no click and speed run over {ForceByTemperature.LeastSpan_K:0} K or more; {asked}", $"one click and speed measured at temperatures {ForceByTemperature.LeastSpan_K:0} K apart or more",
+                "Run one click cold, at least 10 K warmer and cold again, with a column \"temperature [degC]\"; or ask without a damper temperature.");
+        return law.Covers(temperature_K) ? null : new(file, "column temperature", asked,
+            string.Create(CultureInfo.InvariantCulture, $"{law.Least_K - 273.15:0.#} to {law.Greatest_K - 273.15:0.#} degC, where force was measured"), "Ask within that range, or run the damper at that temperature.");
+    }
+
     private static string Rows(DynoLeftOut left)
     {
         string rows = string.Join(left.IsRange ? " to " : ", ", left.Lines.Take(MostRows).Select(line => line.ToString(CultureInfo.InvariantCulture)));

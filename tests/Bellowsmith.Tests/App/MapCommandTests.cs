@@ -69,7 +69,7 @@ public sealed class MapCommandTests : IDisposable
     public async Task Map_WrittenAsSvg_IsTheMapWithItsSentence()
     {
         string file = Path.Combine(_folder, "map.svg");
-        (int code, _, _) = await Prompt.Run("map", Street, "--x", "click", "--y", "height", "--grid", "4x5", "--road", "B", "--speed", "80km/h", "--seconds", "7", "-o", file);
+        (int code, _, _) = await Prompt.Draw("map", Street, "--x", "click", "--y", "height", "--grid", "4x5", "--road", "B", "--speed", "80km/h", "--seconds", "7", "-o", file);
 
         string svg = File.ReadAllText(file);
         Assert.Equal(0, code);

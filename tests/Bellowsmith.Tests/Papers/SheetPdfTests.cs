@@ -6,6 +6,7 @@ using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Papers;
+using Bellowsmith.Tests.App;
 using Bellowsmith.Tests.Examples;
 
 namespace Bellowsmith.Tests.Papers;
@@ -68,7 +69,7 @@ public partial class SheetPdfTests
     {
         string file = Path.Combine(Path.GetTempPath(), $"bellowsmith-{Environment.ProcessId}-{name}");
         ProcessStartInfo start = new("dotnet",
-            [Program(), "sheet", ExampleFolder.PathOf("kits/ostrane-street.json"), "-o", file, "--date", "2026-11-24"])
+            [Prompt.WithNativeLibraries(), "sheet", ExampleFolder.PathOf("kits/ostrane-street.json"), "-o", file, "--date", "2026-11-24"])
         {
             RedirectStandardOutput = true,
         };
@@ -78,14 +79,6 @@ public partial class SheetPdfTests
         byte[] bytes = await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken);
         File.Delete(file);
         return bytes;
-    }
-
-    // Beside these tests lies a copy without its native libraries; its own folder has them.
-    private static string Program()
-    {
-        DirectoryInfo own = new(AppContext.BaseDirectory);
-        return own.Parent!.Parent!.EnumerateFiles("bellowsmith.dll", SearchOption.AllDirectories)
-            .First(f => f.FullName.Contains("Bellowsmith.App", StringComparison.Ordinal) && f.Directory!.Name.StartsWith(own.Name, StringComparison.Ordinal)).FullName;
     }
 
     [GeneratedRegex(@"/Type /Page\b")]

@@ -29,6 +29,9 @@ public sealed record DampingCase
 
     public required Damper Damper { get; init; }
 
+    /// <summary>What its forces were brought to; null: as they were measured.</summary>
+    public double? DamperTemperature_K { get; init; }
+
     /// <summary>kw at drive; null where the kit fixes no height and none is recommended.</summary>
     public required WheelState? Drive { get; init; }
 
@@ -105,9 +108,9 @@ public static class DampingCases
         {
             StrutNeeds need = new(kit, end, design, faults);
             LoadCase? load = need.LoadCase(conditions.Load);
-            (Damper? damper, DamperFit? fit) = need.DamperData();
+            (Damper? damper, DamperFit? fit) = need.DamperData(conditions.DamperTemperature_K);
             if (load is null || damper is null || (design.Spring is AirSpringPart && !air.ContainsKey(end))) continue;
-            if (need.SprungMass_kg(load) is not null) cases.Add(Case(kit.Car, end, load, design, air.GetValueOrDefault(end), fit, damper));
+            if (need.SprungMass_kg(load) is not null) cases.Add(Case(kit.Car, end, load, design, air.GetValueOrDefault(end), fit, damper) with { DamperTemperature_K = conditions.DamperTemperature_K });
         }
 
         return faults.Count == 0 ? cases : throw new FaultsException([.. faults.Distinct()]);

@@ -23,12 +23,13 @@ internal static class RideDetails
             GreatestDown_m_per_s2 = Math.Max(0, -trace.Acceleration_m_per_s2[trace.Settled..].DefaultIfEmpty().Min()),
             OutsideMeasuredSpeed = Share(speed, v => !stand.Strut.Damper.Covers(v)),
             OutsideMeasuredHeight = stand.Air is null ? 0 : Share(travel, w => w < corner.Range.Least_m || w > corner.Range.Greatest_m),
-            GaugePressure_Pa = Swing(stand, trace, (air, w, k) => air.SealedGaugePressure_Pa(w, k)),
-            Temperature_K = Swing(stand, trace, (air, w, k) => RideDetail.WallTemperature_K * air.Warmth(w, k)),
+            Air = new(() => (
+                Swing(stand, trace, (air, w, k) => air.SealedGaugePressure_Pa(w, k)),
+                Swing(stand, trace, (air, w, k) => RideDetail.WallTemperature_K * air.Warmth(w, k)))),
             TravelShares = Shares(travel),
             DamperSpeeds = Histogram(speed),
             StopContact_m = corner.BumpStop?.X[0],
-            HumpSpeed_m_per_s = stand.Corner.BumpStop is null ? null : RideRoads.HumpSpeed_m_per_s(corner),
+            Hump = new(() => corner.BumpStop is null ? null : RideRoads.HumpSpeed_m_per_s(corner)),
         };
 
         double Band(Biquad[] sections) => WeightedVibration.Of(trace.Acceleration_m_per_s2, rate, sections, RideRun.Settling_s).Rms_m_per_s2;
@@ -57,15 +58,16 @@ internal static class RideDetails
 
     private static List<(double, double, double)> Histogram(ReadOnlySpan<double> speed)
     {
-        SortedDictionary<int, int> counts = [];
-        foreach (double v in speed)
-        {
-            int bin = (int)Math.Floor(v / SpeedClass_m_per_s);
-            counts[bin] = counts.GetValueOrDefault(bin) + 1;
-        }
+        if (speed.Length == 0) return [];
+        (int first, int last) = (int.MaxValue, int.MinValue);
+        foreach (double v in speed) (first, last) = (Math.Min(first, BinOf(v)), Math.Max(last, BinOf(v)));
+        int[] counts = new int[last - first + 1];
+        foreach (double v in speed) counts[BinOf(v) - first]++;
+        double all = speed.Length;
+        return [.. counts.Index().Where(c => c.Item > 0).Select(c => (
+            (first + c.Index) * SpeedClass_m_per_s, (first + c.Index + 1) * SpeedClass_m_per_s, c.Item / all))];
 
-        double all = Math.Max(1, speed.Length);
-        return [.. counts.Select(c => (c.Key * SpeedClass_m_per_s, (c.Key + 1) * SpeedClass_m_per_s, c.Value / all))];
+        static int BinOf(double v) => (int)Math.Floor(v / SpeedClass_m_per_s);
     }
 
     private static double Share(ReadOnlySpan<double> values, Func<double, bool> counts)

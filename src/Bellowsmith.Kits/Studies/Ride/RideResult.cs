@@ -52,9 +52,11 @@ public sealed record RideDetail
     /// <summary>Share of the time the spring is outside the heights it was measured at.</summary>
     public required double OutsideMeasuredHeight { get; init; }
 
-    /// <summary>Least and greatest of the air in the spring; null without air.</summary>
-    public (double Low, double High)? GaugePressure_Pa { get; init; }
-    public (double Low, double High)? Temperature_K { get; init; }
+    /// <summary>Least and greatest of the air in the spring; null without air. Looked for when first asked.</summary>
+    public (double Low, double High)? GaugePressure_Pa => Air.Value.GaugePressure_Pa;
+    public (double Low, double High)? Temperature_K => Air.Value.Temperature_K;
+
+    internal Lazy<((double Low, double High)? GaugePressure_Pa, (double Low, double High)? Temperature_K)> Air { get; init; } = new(() => (null, null));
 
     /// <summary>Of the wall and of the air at drive.</summary>
     public const double WallTemperature_K = 293.15;
@@ -68,6 +70,8 @@ public sealed record RideDetail
     /// <summary>Wheel travel from rest at which the bump stop is first touched, bump +; null without one.</summary>
     public double? StopContact_m { get; init; }
 
-    /// <summary>The least speed at which the reference hump brings the stop to be touched; null where it never does.</summary>
-    public double? HumpSpeed_m_per_s { get; init; }
+    /// <summary>The least speed at which the reference hump brings the stop to be touched; null where it never does. Looked for when first asked.</summary>
+    public double? HumpSpeed_m_per_s => Hump.Value;
+
+    internal Lazy<double?> Hump { get; init; } = new((double?)null);
 }

@@ -25,6 +25,9 @@ public sealed record RideStrut
     public required double ParasiticRate_N_per_m { get; init; }
     public required Damper Damper { get; init; }
 
+    /// <summary>What its forces were brought to; null: as they were measured.</summary>
+    public double? DamperTemperature_K { get; init; }
+
     /// <summary>The click the kit drives with; the middle of those measured where it names none.</summary>
     public required double Click { get; init; }
 

@@ -34,7 +34,7 @@ public static class RideStruts
         Axle axle = kit.Car.At(end)!;
         if (axle.TyreRate_N_per_m is null)
             faults.Add(new(kit.File, $"car.axles.{(end == AxleEnd.Front ? "front" : "rear")}.tyreRate", "nothing", "a rate", "A ride needs the tyre's rate: give tyreRate in the car document."));
-        (Damper? damper, _) = need.DamperData();
+        (Damper? damper, _) = need.DamperData(conditions.DamperTemperature_K);
         LoadCase? load = need.LoadCase(conditions.Load);
         double? mass = load is null ? null : need.SprungMass_kg(load);
         if (faults.Count > 0) throw new FaultsException(faults);
@@ -49,6 +49,7 @@ public static class RideStruts
             DamperRatio = axle.DamperRatio,
             ParasiticRate_N_per_m = axle.ParasiticRate_N_per_m,
             Damper = damper!,
+            DamperTemperature_K = conditions.DamperTemperature_K,
             Click = design.Click ?? damper!.Clicks[damper.Clicks.Count / 2],
             Case = air,
             HasEnds = air is not null && design.Damper is TelescopicDamperPart,

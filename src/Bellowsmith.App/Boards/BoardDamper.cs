@@ -2,6 +2,7 @@ using Bellowsmith.Kits;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.Damping;
 using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Kits.Studies.Settings;
 
 namespace Bellowsmith.App.Boards;
 
@@ -11,6 +12,8 @@ namespace Bellowsmith.App.Boards;
 /// </summary>
 public sealed class BoardDamper
 {
+    private const int MapCells = 64;
+
     private readonly Car _car;
     private readonly DampingCase? _corner;
     private readonly Dictionary<string, RideStrut> _struts = [];
@@ -56,6 +59,24 @@ public sealed class BoardDamper
 
     public BumpRide? Bump(string load, RideSetting setting, Bump bump, double speed_m_per_s, bool due) =>
         !_struts.ContainsKey(load) ? null : due ? _bump.Of((load, setting, bump, speed_m_per_s)) : _bump.Last;
+
+    /// <summary>What may run along a map of this strut; empty where the kit says too little.</summary>
+    public IReadOnlyList<MapVariable> Variables(string load, double height_m) => !_struts.ContainsKey(load) ? []
+        : [.. Enum.GetValues<MapVariable>().Where(v => MapAxis.Usual(v, At(load, height_m), _car, MapCells) is { Values.Count: > 1 })];
+
+    /// <summary>The map asked for at a setting; null where the kit says too little.</summary>
+    public MapQuestion? Map(string load, RideSetting setting, RoadQuestion road, MapAsked asked)
+    {
+        IReadOnlyList<MapVariable> variables = Variables(load, setting.Height_m!.Value);
+        if (variables.Count < 2) return null;
+        (MapAsked within, RideStrut strut) = (asked.Within(variables), At(load, setting.Height_m.Value));
+        return new MapQuestion(
+            _struts[load], [.. _car.Loads.Select(l => _struts.GetValueOrDefault(l.Name))], MapAxis.Usual(within.X, strut, _car, MapCells)!,
+            MapAxis.Usual(within.Y, strut, _car, MapCells)!, within.Show, road, setting);
+    }
+
+    private RideStrut At(string load, double height_m) => _struts[load] is { Case: { } air } strut
+        ? strut with { Case = air with { Design = air.Design with { DriveHeight_m = height_m } } } : _struts[load];
 
     private static (T? Found, IReadOnlyList<Fault> Faults) Settled<T>(Func<T> settle)
         where T : class

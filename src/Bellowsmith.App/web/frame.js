@@ -16,6 +16,10 @@ export function read(bytes) {
     arrays(chart.measured, "x", "y");
   }
   if (frame.corner) arrays([frame.corner], "road", "body", "wheel", "stopForce", "tyreForce");
+  if (frame.settings) {
+    arrays([frame.settings], "values", "reasons");
+    arrays([frame.settings.x, frame.settings.y], "values", "edges");
+  }
   if (frame.map) frame.map.rate = array(frame.map.rate);
   return frame;
 }

@@ -98,6 +98,35 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         return $"Everywhere {string.Join(", ", shared)}, driven {Question.Road.Time_s.ToString("0.#", CultureInfo.InvariantCulture)} s.";
     }
 
+    /// <summary>Before anything is driven.</summary>
+    public const string Before = "Every setting of two kinds, driven over this road and laid side by side.";
+
+    /// <summary>How far it is driven, where that takes longer than a second or was stopped; else empty.</summary>
+    public static string Progress(MapRun map, double? left_s, bool isStopped)
+    {
+        string driven = $"{map.Driven} of {map.Cells} settings driven";
+        if (map.IsDone) return "";
+        if (isStopped) return $"Stopped: {driven}.";
+        return left_s is > 1 ? string.Create(CultureInfo.InvariantCulture, $"{driven}, about {Math.Ceiling(left_s.Value):F0} s left.") : "";
+    }
+
+    /// <summary>Why a cell along such an axis cannot become the setting of a page.</summary>
+    public static string NotSetHere(MapVariable variable) => variable == MapVariable.Stop
+        ? "A stop's length is a part of the damper document: put the length wanted there. Click, height, load, speed and road can be taken from the map."
+        : "Gauge pressure at load moves the car with the thread left alone, and this page holds the car: take a height instead. Click, height, load, speed and road can be taken from the map.";
+
+    /// <summary>What an axis is called.</summary>
+    public static string Title(MapVariable variable) => variable switch
+    {
+        MapVariable.Click => "click from closed",
+        MapVariable.Height => "spring height at drive",
+        MapVariable.GaugePressure => "gauge pressure at load",
+        MapVariable.Stop => "free length of the stop",
+        MapVariable.Speed => "speed",
+        MapVariable.Road => "road class",
+        _ => "load",
+    };
+
     /// <summary>A reason in a word or two, to stand inside what it forbids.</summary>
     public static string Word(string reason) => reason switch
     {
@@ -118,16 +147,13 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         ? axis.Values[at].ToString("0.#", CultureInfo.InvariantCulture) : Value(axis.Variable, axis.Values[at]);
 
     /// <summary>What an axis is called, with the unit its values are shown in; no unit for choices and clicks.</summary>
-    public (string Title, string Unit) Axis(MapVariable variable) => variable switch
+    public (string Title, string Unit) Axis(MapVariable variable) => (Title(variable), variable switch
     {
-        MapVariable.Click => ("click from closed", ""),
-        MapVariable.Height => ("spring height at drive", units.Symbol(Dimension.Length)),
-        MapVariable.GaugePressure => ("gauge pressure at load", units.Symbol(Dimension.GaugePressure)),
-        MapVariable.Stop => ("free length of the stop", units.Symbol(Dimension.Length)),
-        MapVariable.Speed => ("speed", BumpWords.SpeedUnit(units)),
-        MapVariable.Road => ("road class", ""),
-        _ => ("load", ""),
-    };
+        MapVariable.Height or MapVariable.Stop => units.Symbol(Dimension.Length),
+        MapVariable.GaugePressure => units.Symbol(Dimension.GaugePressure),
+        MapVariable.Speed => BumpWords.SpeedUnit(units),
+        _ => "",
+    });
 
     /// <summary>A value along an axis as a number in the unit shown.</summary>
     public double Shown(MapVariable variable, double value) => variable switch

@@ -9,7 +9,7 @@ namespace Bellowsmith.App.Boards;
 public static class MapFrame
 {
     /// <summary>So many reasons a cell may be infeasible for have a line on the page.</summary>
-    public const int MostReasons = 6, MostAside = 2;
+    public const int MostReasons = 6, MostAside = 3;
 
     public static byte[] Of(MapRun run, DisplayUnits units, double? left_s, bool isStopped)
     {
@@ -31,11 +31,18 @@ public static class MapFrame
         ["reasons"] = frame.Array(Reasons(map)),
         ["words"] = new JsonArray([.. map.Reasons.Select(r => (JsonNode)JsonValue.Create(r.Word))]),
         ["levels"] = new JsonArray([.. map.Levels.Select(l => (JsonNode)JsonValue.Create(l))]),
-        ["stride"] = map.Stride,
-        ["lines"] = map.HasLines,
+        ["hasLines"] = map.HasLines,
+        ["lines"] = new JsonArray([.. map.Levels.SelectMany(level => map.Lines(level).Select(line => (JsonNode)Line(frame, line, map.Level(level))))]),
         ["here"] = Of(map.Here),
         ["least"] = Of(map.Least),
         ["cell"] = words.HereCell() is { } cell ? new JsonArray(cell.Column, cell.Row) : null,
+    };
+
+    private static JsonObject Line(Frame frame, (double X, double Y)[] line, string words) => new JsonObject
+    {
+        ["x"] = frame.Array(Array.ConvertAll(line, p => p.X)),
+        ["y"] = frame.Array(Array.ConvertAll(line, p => p.Y)),
+        ["words"] = words,
     };
 
     // By its number for each cell; −1 for none.
@@ -68,6 +75,7 @@ public static class MapFrame
         for (int k = 0; k < MostAside; k++) say[$"map.aside.{k}"] = aside.ElementAtOrDefault(k) ?? "";
         for (int k = 0; k < MostReasons; k++) say[$"map.reason.{k}"] = map.Reasons.ElementAtOrDefault(k)?.Sentence ?? "";
         say["map.progress"] = MapWords.Progress(run, left_s, isStopped);
+        say["map.hint"] = say["map.progress"].Length > 0 ? "" : MapWords.Hint;
         say["map.whole"] = run.IsDone ? "yes" : "";
         say["map.stop"] = isStopped ? "Drive on" : "Stop";
         return say;

@@ -19,6 +19,7 @@ export function read(bytes) {
   if (frame.settings) {
     arrays([frame.settings], "values", "reasons");
     arrays([frame.settings.x, frame.settings.y], "values", "edges");
+    arrays(frame.settings.lines, "x", "y");
   }
   if (frame.map) frame.map.rate = array(frame.map.rate);
   return frame;

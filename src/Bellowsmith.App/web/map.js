@@ -1,8 +1,8 @@
 // The rate over spring height and load as contour lines, each with its number; the grid's lines are kept until the grid
 // changes, the setting is painted over them.
 
+import { contours } from "d3-contour";
 import { ink, label } from "./ink.js";
-import { lines } from "./lines.js";
 import { disc, line } from "./shapes.js";
 
 const margin = { left: 66, right: 14, top: 10, bottom: 50 };
@@ -75,14 +75,32 @@ export class RateMap {
     label(context, this.colours, words, px, py, { colour, align: "center", size: 11, within: box, taken: this.taken });
   }
 
+  // Polygons of the contour without their stretches along the edge or along cells that have no value.
   runs(level) {
-    const { columns, rows, rate } = this.grid;
-    return lines(rate, columns, rows, level).map(run => run.map(([column, row]) => this.pixel(column, row)));
+    const { columns, rows, rate } = this.grid, runs = [];
+    const shape = contours().size([columns, rows]).thresholds([level])(Array.from(rate, v => Number.isNaN(v) ? null : v))[0];
+    const known = (gx, gy) => {
+      for (const c of [Math.floor(gx - 0.5), Math.ceil(gx - 0.5)])
+        for (const r of [Math.floor(gy - 0.5), Math.ceil(gy - 0.5)])
+          if (c < 0 || r < 0 || c >= columns || r >= rows || Number.isNaN(rate[r * columns + c])) return false;
+      return true;
+    };
+    for (const polygon of shape.coordinates)
+      for (const ring of polygon) {
+        let run = [];
+        for (const [gx, gy] of ring) {
+          if (known(gx, gy)) { run.push(this.pixel(gx, gy)); continue; }
+          if (run.length > 1) runs.push(run);
+          run = [];
+        }
+        if (run.length > 1) runs.push(run);
+      }
+    return runs;
   }
 
-  pixel(column, row) {
+  pixel(gx, gy) {
     const box = this.box;
-    return [box.left + column / (this.grid.columns - 1) * box.width, box.top + box.height - row / (this.grid.rows - 1) * box.height];
+    return [box.left + (gx - 0.5) / (this.grid.columns - 1) * box.width, box.top + box.height - (gy - 0.5) / (this.grid.rows - 1) * box.height];
   }
 
   axes(context) {

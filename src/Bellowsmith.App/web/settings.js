@@ -2,7 +2,6 @@
 // setting as the dot, the least as a ring. A cell can be pointed at or reached with the arrow keys, and taken.
 
 import { ink, label } from "./ink.js";
-import { lines } from "./lines.js";
 import { disc, line } from "./shapes.js";
 
 const margin = { left: 66, right: 14, top: 12, bottom: 50 };
@@ -20,7 +19,7 @@ export class SettingMap {
     on("focus", () => { if (place.matches(":focus-visible")) this.move(this.cursor ?? this.start(), cell); });
     on("blur", () => this.move(null, cell));
     on("click", event => { const at = this.under(event); if (at) take(...at); });
-    on("keydown", event => this.key(event, cell, take));
+    on("keydown", event => this.press(event, cell, take));
   }
 
   paint(map) {
@@ -38,6 +37,7 @@ export class SettingMap {
     context.clearRect(0, 0, size[0], size[1]);
     context.drawImage(this.drawn, 0, 0, size[0], size[1]);
     if (this.cursor) this.frame(context, ...this.cursor);
+    if (map.here) disc(context, this.x(map.here.x), this.y(map.here.y), 5.5, this.colours.accent, this.colours.paper);
   }
 
   context(canvas) {
@@ -89,7 +89,7 @@ export class SettingMap {
     cell(to);
   }
 
-  key(event, cell, take) {
+  press(event, cell, take) {
     if (!this.map || event.ctrlKey || event.metaKey || event.altKey) return;
     const [column, row] = this.cursor ?? this.start(), far = event.shiftKey ? 8 : 1;
     const to = {
@@ -107,11 +107,12 @@ export class SettingMap {
   draw(context) {
     this.shade(context);
     this.hatch(context);
+    const drawn = this.map.lines.map(run => this.line(context, run));
     this.axes(context);
     this.marks(context);
     this.reasons(context);
-    if (this.map.lines) for (const level of this.map.levels) this.level(context, level);
-    else this.numbers(context);
+    for (const { words, places } of drawn.filter(d => d.length > 60).sort((a, b) => b.length - a.length)) this.on(context, words, places, this.box);
+    if (!this.map.hasLines) this.numbers(context);
   }
 
   shade(context) {
@@ -155,24 +156,16 @@ export class SettingMap {
     }
   }
 
-  // Through the cells driven so far: every stride-th column and row.
-  level(context, level) {
-    const { values, stride, x, y, levels } = this.map, box = this.box;
-    const along = [...x.values.keys()].filter(k => k % stride === 0), up = [...y.values.keys()].filter(k => k % stride === 0);
-    const lattice = up.flatMap(row => along.map(column => values[row * this.columns + column]));
-    const between = (side, at, places) => { const low = Math.min(Math.floor(at), places.length - 1), high = Math.min(low + 1, places.length - 1); return side[places[low]] + (at - low) * (side[places[high]] - side[places[low]]); };
+  line(context, { x, y, words }) {
+    const points = Array.from(x, (at, k) => [this.x(at), this.y(y[k])]), half = Math.floor(points.length / 2);
     context.strokeStyle = this.colours.ink;
     context.lineWidth = 1;
     context.lineJoin = "round";
-    const apart = Math.min(...levels.slice(1).map((other, k) => other - levels[k])), words = level.toFixed(Math.max(0, Math.ceil(-Math.log10(apart) - 1e-9)) || 0);
-    for (const run of lines(lattice, along.length, up.length, level)) {
-      const points = run.map(([gx, gy]) => [this.x(between(x.values, gx, along)), this.y(between(y.values, gy, up))]);
-      context.beginPath();
-      points.forEach(([px, py], k) => k ? context.lineTo(px, py) : context.moveTo(px, py));
-      context.stroke();
-      const length = points.reduce((sum, [px, py], k) => k ? sum + Math.hypot(px - points[k - 1][0], py - points[k - 1][1]) : 0, 0);
-      if (length > 60) this.on(context, words, points.slice(Math.floor(points.length / 2)).concat(points.slice(0, Math.floor(points.length / 2)).reverse()), box);
-    }
+    context.beginPath();
+    for (const [px, py] of points) context.lineTo(px, py);
+    context.stroke();
+    const length = points.reduce((sum, [px, py], k) => k ? sum + Math.hypot(px - points[k - 1][0], py - points[k - 1][1]) : 0, 0);
+    return { words, length, places: points.slice(half).concat(points.slice(0, half).reverse()) };
   }
 
   // Words on the first of their places where they stand clear; nowhere where there is none.
@@ -263,8 +256,7 @@ export class SettingMap {
     for (const point of [least, here]) {
       if (!point) continue;
       const [px, py] = place(point);
-      if (point === here) disc(context, px, py, 5.5, accent, paper);
-      else { context.beginPath(); context.arc(px, py, 6, 0, 7); context.strokeStyle = black; context.lineWidth = 2; context.stroke(); }
+      if (point === least) ring(context, px, py, black);
       this.taken.push({ left: px - 8, right: px + 8, top: py - 8, bottom: py + 8 });
     }
     if (here) { const [px, py] = place(here); label(context, this.colours, here.label, px + 10, py - 15, { colour: accent, weight: 620, within: box, taken: this.taken }); }
@@ -279,6 +271,14 @@ export class SettingMap {
       context.strokeRect(left - by, top - by, width + 2 * by, height + 2 * by);
     }
   }
+}
+
+function ring(context, x, y, colour) {
+  context.beginPath();
+  context.arc(x, y, 6, 0, 7);
+  context.strokeStyle = colour;
+  context.lineWidth = 2;
+  context.stroke();
 }
 
 function fitted(context, words, room) {

@@ -68,8 +68,8 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
     }
 
     /// <summary>
-    /// What lies one cell aside of the present setting, along and up: "One step aside it is 0.99 m/s² at click 7 and 0.97 m/s² at
-    /// click 9." Empty where the setting is off the map or cannot be driven.
+    /// What lies one cell aside of the present setting, along, up and all round: "One click aside: 0.99 m/s² (+2 %) at click 7;
+    /// 0.97 m/s² at click 9." Empty where the setting is off the map or cannot be driven.
     /// </summary>
     public IReadOnlyList<string> Aside()
     {
@@ -80,10 +80,10 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         {
             string[] beside = [.. cells.Where(c => c.Column >= 0 && c.Row >= 0 && c.Column < Question.X.Values.Count && c.Row < Question.Y.Values.Count)
                 .Select(c => Beside(axis, c.Column, c.Row, axis == Question.X ? c.Column : c.Row, map.Value(here.Column, here.Row)))];
-            if (beside.Length > 0) said.Add($"One step of {Axis(axis.Variable).Title}: {string.Join("; ", beside)}.");
+            if (beside.Length > 0) said.Add($"{(axis.Variable == MapVariable.Click ? "One click" : $"One step of {Title(axis.Variable)}")} aside: {string.Join("; ", beside)}.");
         }
 
-        return said;
+        return [.. said, Around(here.Column, here.Row)];
     }
 
     /// <summary>What every cell has in common: "Everywhere a C road, 80 km/h and "driver".".</summary>
@@ -97,6 +97,9 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
                 shared.Add(Words(held, here));
         return $"Everywhere {string.Join(", ", shared)}, driven {Question.Road.Time_s.ToString("0.#", CultureInfo.InvariantCulture)} s.";
     }
+
+    /// <summary>What a hand may do on it.</summary>
+    public const string Hint = "Point at a cell, or move with the arrow keys; a click or Enter makes it the setting.";
 
     /// <summary>Before anything is driven.</summary>
     public const string Before = "Every setting of two kinds, driven over this road and laid side by side.";
@@ -186,10 +189,22 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
 
     private static string Upper(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
+    // How much worse it can get one cell off in any direction, corners among them.
+    private string Around(int column, int row)
+    {
+        double here = map.Value(column, row);
+        double[] around = [.. from r in Enumerable.Range(row - 1, 3) from c in Enumerable.Range(column - 1, 3)
+            where r >= 0 && c >= 0 && r < Question.Y.Values.Count && c < Question.X.Values.Count && (c, r) != (column, row) select map.Value(c, r)];
+        string cannot = around.Count(double.IsNaN) is > 0 and int none ? $"; {none} of {around.Length} neighbours cannot be driven" : "";
+        if (around.All(double.IsNaN)) return "No neighbour can be driven.";
+        double most = around.Where(v => !double.IsNaN(v)).Max(), least = around.Where(v => !double.IsNaN(v)).Min();
+        return $"Over all its neighbours it lies from {Number(Math.Min(least, here))} to {Number(Math.Max(most, here))}{cannot}.";
+    }
+
     private string Beside(MapAxis axis, int column, int row, int at, double here)
     {
         double value = map.Value(column, row), change = 100 * (value - here) / here;
-        string place = Value(axis.Variable, axis.Values[at]), share = here == 0 || double.IsNaN(change) ? "" : string.Create(CultureInfo.InvariantCulture, $" ({change:+0;−0;±0} %)");
+        string place = Value(axis.Variable, axis.Values[at]), share = here == 0 || !(Math.Abs(change) >= 0.5) ? "" : string.Create(CultureInfo.InvariantCulture, $" ({change:+0;−0} %)");
         return Number(value) is { } number ? $"{number}{share} at {place}" : $"none at {place}, {map.Reason(column, row) ?? "not driven yet"}";
     }
 

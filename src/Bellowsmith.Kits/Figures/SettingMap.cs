@@ -81,6 +81,13 @@ public sealed record SettingMap
         return Contours.Of(lattice, columns, level).Select(line => Array.ConvertAll(line, p => (X.At(p.Column * Stride), Y.At(p.Row * Stride))));
     }
 
+    /// <summary>A level in words: as many decimals as levels differ by.</summary>
+    public string Level(double level)
+    {
+        double least = Levels.Zip(Levels.Skip(1), (low, high) => high - low).DefaultIfEmpty(1).Min();
+        return PlainNumbers.Fixed(level, Math.Max(0, (int)Math.Ceiling(-Math.Log10(least) - 1e-9)));
+    }
+
     /// <summary>How dark a value is, 0 to 1 in steps between the levels; darker is more.</summary>
     public double Darkness(double value) => Levels.Count == 0 ? 0 : (double)Levels.Count(level => level <= value) / Levels.Count;
 

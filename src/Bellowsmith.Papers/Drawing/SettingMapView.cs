@@ -33,7 +33,7 @@ internal sealed class SettingMapView
     {
         Steps();
         Hatch();
-        List<(SKPoint[] Line, string Words)> lines = [.. _map.Levels.SelectMany(level => _map.Lines(level).Select(line => (Array.ConvertAll(line, p => _plot.At(p.X, p.Y)), Level(level))))];
+        List<(SKPoint[] Line, string Words)> lines = [.. _map.Levels.SelectMany(level => _map.Lines(level).Select(line => (Array.ConvertAll(line, p => _plot.At(p.X, p.Y)), _map.Level(level))))];
         foreach ((SKPoint[] line, _) in lines) _pen.Path(line, false, null, Shade.Ink, 0.7f);
         _pen.Box(_plot.Area, null, Shade.Ink, 0.5f);
         new ChartAxes(_pen, _layout, _plot, _size).Draw();
@@ -147,13 +147,6 @@ internal sealed class SettingMapView
     private static float Length(SKPoint[] line) => line.Zip(line.Skip(1), SKPoint.Distance).Sum();
 
     private string Number(double value, int less = 0) => Fixed(value, Math.Max(0, _map.Decimals - less));
-
-    // Levels have as many decimals as they differ by.
-    private string Level(double level)
-    {
-        double least = _map.Levels.Zip(_map.Levels.Skip(1), (low, high) => high - low).DefaultIfEmpty(1).Min();
-        return Fixed(level, Math.Max(0, (int)Math.Ceiling(-Math.Log10(least) - 1e-9)));
-    }
 
     private static string Fixed(double value, int decimals) => value.ToString("F" + decimals, CultureInfo.InvariantCulture).Replace('-', '−');
 }

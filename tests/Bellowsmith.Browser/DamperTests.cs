@@ -20,7 +20,7 @@ public sealed partial class DamperTests(Served served)
         await Expect(Answer(page, "damping")).ToHaveTextAsync(new Regex(@"^Click 3 from closed damps it at 0\.60 of critical: "));
         Assert.NotEqual(before, await Answer(page, "damping").InnerTextAsync());
         Assert.NotEqual(figure, await Painted(page, "dampingRatio"));
-        await Expect(page.Locator("[data-finding=click] .verdict")).ToHaveTextAsync(new Regex("real|not shown|not known"));
+        await Expect(page.Locator("[data-judged=click] .verdict")).ToHaveTextAsync(new Regex("real|not shown|not known"));
     }
 
     [Fact]
@@ -147,7 +147,7 @@ public sealed partial class DamperTests(Served served)
         await Expect(page.Locator("[data-play]")).ToHaveTextAsync("Play", new() { Timeout = 15000 });
         await Expect(page.Locator("[data-clock]")).ToHaveTextAsync("5.00 s of 5.00 s");
         await page.Locator("#field-bump").SelectOptionAsync("Pothole");
-        await Expect(page.Locator("[data-question=ride] .bump .why")).ToContainTextAsync("Over a pothole");
+        await Expect(page.Locator("[data-question=ride] .bump .said")).ToContainTextAsync("Over a pothole");
         await Expect(page.Locator("[data-play]")).ToHaveTextAsync("Pause");
     }
 

@@ -44,7 +44,7 @@ public static class Asking
             : (null, $"Found \"{text.Trim()}\"; write a speed from {BumpWords.Speed(LeastSpeed_m_per_s, view.Units)} to {BumpWords.Speed(GreatestSpeed_m_per_s, view.Units)}.");
     }
 
-    private static Unit SpeedUnit(BoardView view) => UnitTable.Find(Dimension.Speed, BumpWords.SpeedUnit(view.Units))!;
+    private static Unit SpeedUnit(BoardView view) => BumpWords.SpeedUnit(view.Units);
 
     private static Asked With(Asked asked, string field, double value) => field switch
     {

@@ -288,8 +288,8 @@ class Board {
   }
 
   judge(frame) {
-    for (const finding of this.root.querySelectorAll("[data-finding]"))
-      finding.dataset.verdict = frame.say[`finding.${finding.dataset.finding}.verdict`];
+    for (const finding of this.root.querySelectorAll("[data-finding], [data-judged]"))
+      finding.dataset.verdict = frame.say[`finding.${finding.dataset.finding ?? finding.dataset.judged}.verdict`] ?? "";
     this.root.querySelector("[data-missed]")?.classList.toggle("some", frame.missed.length > 0);
     this.enable("undo", frame.canUndo);
     this.enable("redo", frame.canRedo);

@@ -90,7 +90,7 @@ export class Corner {
     this.strut(context, middle, hub, lower, upper, scale, touched);
     this.body(context, middle, upper);
     const taken = [], within = { left: 0, top: 0, width, height };
-    const say = (words, y, colour) => label(context, this.colours, words, middle + side + 26, y, { colour, weight: 620, size: 13, within, taken });
+    const say = (words, y, colour) => label(context, this.colours, words, middle + side + 34, y, { colour, weight: 620, size: 13, within, taken });
     if (touched) say("stop touched", (upper + lower) / 2, this.colours.red);
     if (off) say("tyre off the road", hub, this.colours.amber);
   }

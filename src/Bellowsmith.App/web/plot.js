@@ -216,7 +216,8 @@ export class Plot {
 
 // As many decimals as the ticks differ by, a true minus, thousands apart.
 function numbered(value, all) {
-  const step = all.length > 1 ? all[1] - all[0] : 1, decimals = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const step = all.length > 1 ? all[1] - all[0] : 1, least = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const decimals = Math.abs(Number(step.toFixed(least)) - step) > 1e-6 * step ? least + 1 : least;
   const [digits, rest] = Math.abs(value).toFixed(Math.min(decimals, 9)).split(".");
   const apart = digits.length > 4 ? digits.replace(/\B(?=(\d{3})+$)/g, "\u00a0") : digits;
   return `${value < -1e-12 ? "\u2212" : ""}${apart}${rest ? "." + rest : ""}`;

@@ -39,13 +39,11 @@ public static class BumpWords
         _ => "kerb",
     };
 
+    /// <summary>What road speeds are read in.</summary>
+    public static Unit SpeedUnit(DisplayUnits units) => UnitTable.Find(Dimension.Speed, IsImperial(units) ? "mph" : "km/h")!;
+
     public static string Speed(double speed_m_per_s, DisplayUnits units) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Shown(speed_m_per_s, units):F0} {SpeedUnit(units)}");
-
-    /// <summary>What driving speed is read in: a speedometer's unit, not the damper's.</summary>
-    public static string SpeedUnit(DisplayUnits units) => IsImperial(units) ? "mph" : "km/h";
-
-    public static double Shown(double speed_m_per_s, DisplayUnits units) => UnitTable.Find(Dimension.Speed, SpeedUnit(units))!.FromSi(speed_m_per_s);
+        string.Create(CultureInfo.InvariantCulture, $"{SpeedUnit(units).FromSi(speed_m_per_s):F0} {SpeedUnit(units).Name}");
 
     internal static string Pushed(double up_m_per_s2, double down_m_per_s2) =>
         string.Create(CultureInfo.InvariantCulture, $"the body is pushed up with at most {up_m_per_s2:F1} m/s² and falls with {down_m_per_s2:F1}");

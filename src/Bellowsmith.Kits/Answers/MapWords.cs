@@ -154,7 +154,7 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
     {
         MapVariable.Height or MapVariable.Stop => units.Symbol(Dimension.Length),
         MapVariable.GaugePressure => units.Symbol(Dimension.GaugePressure),
-        MapVariable.Speed => BumpWords.SpeedUnit(units),
+        MapVariable.Speed => BumpWords.SpeedUnit(units).Name,
         _ => "",
     });
 

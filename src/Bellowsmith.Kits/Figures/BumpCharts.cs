@@ -20,7 +20,7 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         return Drawn("bumpMotion", "Road, wheel and body over a bump") with
         {
             Y = Upward("height from rest, up +", units.Symbol(Dimension.Length), [.. road, .. wheel, .. body]) with { Decimals = units.Decimals(Dimension.Length) },
-            Curves = [Curve("road", road) with { Kind = CurveKind.Beside }, Curve("wheel", wheel) with { Kind = CurveKind.Beside }, Curve("body", body)],
+            Curves = [Curve("road", road) with { Kind = CurveKind.Beside }, Curve("wheel", wheel) with { Kind = CurveKind.Beside, LabelAt = Array.IndexOf(wheel, wheel.Min()) }, Curve("body", body)],
         };
     }
 
@@ -64,7 +64,7 @@ public sealed class BumpCharts(BumpRide ride, DisplayUnits units)
         return Math.Min(body.Length * ride.Trace.Step_s, Part_s * (Math.Ceiling(moving * ride.Trace.Step_s / Part_s) + 1));
     }
 
-    // Named where it is farthest from rest.
+    // Named where it is farthest from rest; the wheel where it is lowest, for up there it runs with the road.
     private ChartCurve Curve(string label, double[] y) => ChartCurve.Solid(label, _time, y) with { LabelAt = Array.IndexOf(y, y.MaxBy(Math.Abs)) };
 
     private static double[] Thinned(Func<int, double> value, int count) => [.. Enumerable.Range(0, (count + Every - 1) / Every).Select(k => value(k * Every))];

@@ -28,15 +28,13 @@ public sealed class ResponseFigures(RideResponse response, DisplayUnits units)
             $"{_words.Amplitude(response.Asked)} · {_words.Frequency(response.Asked.Body)}")],
     };
 
+    // Labelled at its peak, where the curves lie apart; the one asked for by its mark.
     private ChartCurve Curve(WaveResponse waves)
     {
         double[] x = [.. waves.Points.Select(X)];
         ChartCurve curve = Axes.Curve(_words.Amplitude(waves), x, [.. waves.Points.Select(p => p.BodyTransmissibility)], [.. waves.Points.Select(p => !p.OutsideMeasuredSpeed)]);
-        return curve with { LabelAt = LabelAt(waves) };
+        return curve with { LabelAt = waves == response.Asked ? -1 : waves.Points.ToList().IndexOf(waves.Body) };
     }
-
-    // Where the curves lie furthest apart their labels do: beside the peak, one amplitude after the other down the slope.
-    private int LabelAt(WaveResponse waves) => waves.Points.ToList().IndexOf(waves.Body) + 2 + (waves == response.Half ? 0 : waves == response.Asked ? 3 : 6);
 
     private IEnumerable<ChartPoints> Where(string label, PointShape shape, Func<WavePoint, bool> holds)
     {

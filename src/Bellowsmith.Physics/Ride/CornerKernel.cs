@@ -2,11 +2,13 @@ using System.Runtime.CompilerServices;
 
 namespace Bellowsmith.Physics.Ride;
 
-/// <summary>Where the masses are and how they move, against drive on a flat road; κ of the air.</summary>
+/// <summary>Where the wheel is, how far it has travelled against the body, and how both move, against drive on a flat road; κ of the air.</summary>
 internal struct CornerState<T>
     where T : struct, ILane<T>
 {
-    public T Body, BodyVelocity, BodyAcceleration, Wheel, WheelVelocity, WheelAcceleration, Entropy;
+    public T Travel, TravelVelocity, TravelAcceleration, Wheel, WheelVelocity, WheelAcceleration, Entropy;
+
+    public readonly T Body => Wheel - Travel;
 }
 
 /// <summary>What a step lets out: body acceleration, wheel travel, damper extension velocity, tyre force, bump-stop force, κ.</summary>
@@ -24,8 +26,10 @@ internal struct CornerSample<T>
 internal sealed class CornerKernel<T>
     where T : struct, ILane<T>
 {
-    private readonly LanePolynomial<T> _force = new(), _forceByEntropy = new(), _forceBySquare = new(), _cooling = new(), _coolingByEntropy = new(), _damperRatio = new();
-    private readonly KnotCurves<T> _damper = new(), _bumpStop = new(), _topOut = new();
+    private readonly LanePowers<T, AirPower<T>> _air = new();
+    private readonly LanePowers<T, CoolingPower<T>> _cooling = new();
+    private readonly LanePowers<T, T> _lever = new();
+    private readonly KnotCurves<T> _damper = new(), _stops = new();
     private readonly LaneArray<CornerNumbers<T>> _numbers = new(1);
 
     public CornerKernel()
@@ -37,15 +41,12 @@ internal sealed class CornerKernel<T>
     /// <summary>Takes other corners, no more than there are lanes.</summary>
     public void Load(ReadOnlySpan<Corner> corners, double step_s)
     {
-        _force.Load(corners, c => c.Force);
-        _forceByEntropy.Load(corners, c => c.ForceByEntropy);
-        _forceBySquare.Load(corners, c => c.ForceByEntropySquare);
-        _cooling.Load(corners, c => c.Cooling);
-        _coolingByEntropy.Load(corners, c => c.CoolingByEntropy);
-        _damperRatio.Load(corners, c => c.DamperRatio);
+        _air.Load(corners, c => c.Force, c => c.ForceByEntropy, c => c.ForceByEntropySquare);
+        _cooling.Load(corners, c => c.Cooling, c => c.CoolingByEntropy);
+        _lever.Load(corners, c => c.DamperRatio);
+        foreach (ref T power in _lever.Powers) power = T.All(0) - power;
         _damper.Load(corners, c => c.DamperForce);
-        _bumpStop.Load(corners, c => c.BumpStop);
-        _topOut.Load(corners, c => c.TopOut);
+        _stops.LoadStops(corners);
         _numbers.Items[0] = CornerNumbers<T>.Of(corners, step_s);
     }
 
@@ -54,50 +55,86 @@ internal sealed class CornerKernel<T>
     public void Advance(ref CornerState<T> state, ReadOnlySpan<T> road_m, Span<CornerSample<T>> samples)
     {
         ref readonly CornerNumbers<T> c = ref _numbers.Items[0];
-        ReadOnlySpan<T> force0 = _force.Powers, force1 = _forceByEntropy.Powers, force2 = _forceBySquare.Powers;
-        ReadOnlySpan<T> cooling0 = _cooling.Powers, cooling1 = _coolingByEntropy.Powers, damperRatio = _damperRatio.Powers;
-        KnotSum<T> damper = _damper.Sum, bumpStop = _bumpStop.Sum, topOut = _topOut.Sum;
+        ReadOnlySpan<AirPower<T>> airPowers = _air.Powers;
+        ReadOnlySpan<CoolingPower<T>> coolingPowers = _cooling.Powers;
+        ReadOnlySpan<T> leverPowers = _lever.Powers;
+        KnotSum<T> damper = _damper.Sum, stops = _stops.Sum;
         T one = T.All(1), zero = T.All(0), less = T.All(-1);
-        (T body, T bodyVelocity, T bodyAcceleration) = (state.Body, state.BodyVelocity, state.BodyAcceleration);
+        (T travel, T travelVelocity, T travelAcceleration) = (state.Travel, state.TravelVelocity, state.TravelAcceleration);
         (T wheel, T wheelVelocity, T wheelAcceleration, T entropy) = (state.Wheel, state.WheelVelocity, state.WheelAcceleration, state.Entropy);
         for (int k = 0; k < samples.Length; k++)
         {
-            body = T.MultiplyAdd(c.HalfSquare, bodyAcceleration, T.MultiplyAdd(c.Step, bodyVelocity, body));
-            wheel = T.MultiplyAdd(c.HalfSquare, wheelAcceleration, T.MultiplyAdd(c.Step, wheelVelocity, wheel));
-            T bodyPredicted = T.MultiplyAdd(c.Step, bodyAcceleration, bodyVelocity);
-            T wheelPredicted = T.MultiplyAdd(c.Step, wheelAcceleration, wheelVelocity);
+            travel = T.MultiplyAdd(c.Step, travelVelocity, T.MultiplyAdd(c.HalfSquare, travelAcceleration, travel));
+            wheel = T.MultiplyAdd(c.Step, wheelVelocity, T.MultiplyAdd(c.HalfSquare, wheelAcceleration, wheel));
+            T predicted = T.MultiplyAdd(c.Step, travelAcceleration, travelVelocity);
 
-            T travel = wheel - body;
-            T t = T.Max(less, T.Min(one, (travel - c.Centre) * c.PerHalf));
-            T ratio = LanePolynomial<T>.At(damperRatio, t), velocity = ratio * (bodyPredicted - wheelPredicted);
-            T stop = zero, stops = zero;
+            T t = T.Max(less, T.Min(one, T.MultiplyAdd(travel, c.PerHalf, c.Offset)));
+            T lever = Lever(leverPowers, t), velocity = lever * predicted;
+            entropy = T.MultiplyAdd(c.PerTime, Cooling(coolingPowers, t, entropy), entropy);
+            T air = Air(airPowers, t, entropy);
+            (T rebound, T compression) = damper.At(velocity);
+            T stop = zero, strut = rebound + compression;
             if (T.AnyAbove(travel, c.Contact) || T.AnyAbove(c.Topped, travel))
             {
-                stop = bumpStop.At(travel);
-                stops = stop + topOut.At(travel);
+                (stop, T topOut) = stops.At(travel);
+                strut -= stop + topOut;
             }
 
-            entropy = T.MultiplyAdd(c.PerTime, T.MultiplyAdd(entropy, LanePolynomial<T>.At(cooling1, t), LanePolynomial<T>.At(cooling0, t)), entropy);
-            T air = T.MultiplyAdd(entropy, T.MultiplyAdd(entropy, LanePolynomial<T>.At(force2, t), LanePolynomial<T>.At(force1, t)), LanePolynomial<T>.At(force0, t));
-            T force = T.MultiplyAdd(ratio, stops - damper.At(velocity), air - c.Static);
+            T force = T.MultiplyAdd(lever, strut, air - c.Static);
             T tyre = T.Max(zero, T.MultiplyAdd(c.TyreRate, road_m[k] - wheel, c.TyreStatic));
 
-            T bodyNext = force * c.PerBody, wheelNext = (tyre - c.TyreStatic - force) * c.PerWheel;
-            bodyVelocity = T.MultiplyAdd(c.HalfStep, bodyAcceleration + bodyNext, bodyVelocity);
-            wheelVelocity = T.MultiplyAdd(c.HalfStep, wheelAcceleration + wheelNext, wheelVelocity);
-            (bodyAcceleration, wheelAcceleration) = (bodyNext, wheelNext);
-            samples[k] = new() { Acceleration = bodyNext, Travel = travel, DamperVelocity = velocity, TyreForce = tyre, StopForce = stop, Entropy = entropy };
+            T lift = (tyre - c.TyreStatic) * c.PerWheel;
+            T wheelNext = T.MultiplyAdd(force, c.MinusPerWheel, lift), travelNext = T.MultiplyAdd(force, c.MinusPerBoth, lift);
+            travelVelocity = T.MultiplyAdd(c.HalfStep, travelNext, T.MultiplyAdd(c.HalfStep, travelAcceleration, travelVelocity));
+            wheelVelocity = T.MultiplyAdd(c.HalfStep, wheelNext, T.MultiplyAdd(c.HalfStep, wheelAcceleration, wheelVelocity));
+            (travelAcceleration, wheelAcceleration) = (travelNext, wheelNext);
+            samples[k] = new() { Acceleration = force * c.PerBody, Travel = travel, DamperVelocity = velocity, TyreForce = tyre, StopForce = stop, Entropy = entropy };
         }
 
         state = new()
         {
-            Body = body,
-            BodyVelocity = bodyVelocity,
-            BodyAcceleration = bodyAcceleration,
+            Travel = travel,
+            TravelVelocity = travelVelocity,
+            TravelAcceleration = travelAcceleration,
             Wheel = wheel,
             WheelVelocity = wheelVelocity,
             WheelAcceleration = wheelAcceleration,
             Entropy = entropy,
         };
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Air(ReadOnlySpan<AirPower<T>> powers, T t, T entropy)
+    {
+        (T force, T first, T second) = (powers[0].Force, powers[0].ByEntropy, powers[0].BySquare);
+        foreach (ref readonly AirPower<T> power in powers[1..])
+        {
+            force = T.MultiplyAdd(force, t, power.Force);
+            first = T.MultiplyAdd(first, t, power.ByEntropy);
+            second = T.MultiplyAdd(second, t, power.BySquare);
+        }
+
+        return T.MultiplyAdd(entropy, T.MultiplyAdd(entropy, second, first), force);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Cooling(ReadOnlySpan<CoolingPower<T>> powers, T t, T entropy)
+    {
+        (T cooling, T first) = (powers[0].Cooling, powers[0].ByEntropy);
+        foreach (ref readonly CoolingPower<T> power in powers[1..])
+        {
+            cooling = T.MultiplyAdd(cooling, t, power.Cooling);
+            first = T.MultiplyAdd(first, t, power.ByEntropy);
+        }
+
+        return T.MultiplyAdd(entropy, first, cooling);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Lever(ReadOnlySpan<T> powers, T t)
+    {
+        T lever = powers[0];
+        foreach (ref readonly T power in powers[1..]) lever = T.MultiplyAdd(lever, t, power);
+        return lever;
     }
 }

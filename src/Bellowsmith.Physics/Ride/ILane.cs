@@ -30,6 +30,8 @@ internal interface ILane<T>
     /// <summary>a where a is greater, else b.</summary>
     static abstract T Max(T a, T b);
 
+    static abstract T Absolute(T a);
+
     /// <summary>1 where the value is above zero, else 0.</summary>
     static abstract T Positive(T a);
 

@@ -3,48 +3,50 @@ using System.Runtime.CompilerServices;
 namespace Bellowsmith.Physics.Ride;
 
 /// <summary>
-/// A monotone piecewise cubic written without a look-up: a straight line through the knot nearest zero and, from there
-/// outwards, at every knot the u²·(a + b·u) by which the curve parts from the cubic before it, u the way past that knot and 0
-/// before it. Two straight lines go on beyond the ends. Within 1e-9 of its span the curve's own numbers.
+/// A monotone piecewise cubic written without a look-up: a straight line through its centre knot and, from there outwards, at
+/// every knot the u²·(a + b·u) by which the curve parts from the cubic before it, u the way past that knot and 0 before it.
+/// Two straight lines go on beyond the ends. Within 1e-9 of its span the curve's own numbers.
 /// </summary>
-internal readonly ref struct KnotSum<T>(ref readonly KnotEnds<T> ends, ReadOnlySpan<Knot<T>> up, ReadOnlySpan<Knot<T>> down)
+internal readonly ref struct KnotSum<T>(ref readonly KnotLines<T> lines, ReadOnlySpan<KnotPair<T>> pairs)
     where T : struct, ILane<T>
 {
-    private readonly ref readonly KnotEnds<T> _ends = ref ends;
-    private readonly ReadOnlySpan<Knot<T>> _up = up, _down = down;
+    private readonly ref readonly KnotLines<T> _lines = ref lines;
+    private readonly ReadOnlySpan<KnotPair<T>> _pairs = pairs;
 
+    /// <summary>The two parts that add up to the curve: the line and what the knots above the centre add, and what those below do.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public T At(T x)
+    public (T Up, T Down) At(T x)
     {
-        T zero = T.All(0), inside = T.Max(_ends.First, T.Min(_ends.Last, x)), beyond = x - inside;
-        T up = T.MultiplyAdd(_ends.Above, T.Max(zero, beyond), T.MultiplyAdd(_ends.Slope, inside - _ends.Centre, _ends.Value));
-        T down = _ends.Below * T.Min(zero, beyond);
-        foreach (ref readonly Knot<T> knot in _up)
+        T zero = T.All(0), inside = x, value = _lines.Value, down = zero;
+        if (T.AnyAbove(T.Absolute(x), _lines.Reach))
         {
-            T u = T.Max(zero, inside - knot.X);
-            up = T.MultiplyAdd(u * u, T.MultiplyAdd(u, knot.Cube, knot.Square), up);
+            inside = T.Max(_lines.First, T.Min(_lines.Last, x));
+            value = T.MultiplyAdd(_lines.Above, T.Max(zero, x - inside), value);
+            down = _lines.Below * T.Min(zero, x - inside);
         }
 
-        foreach (ref readonly Knot<T> knot in _down)
+        T up = T.MultiplyAdd(_lines.Slope, inside - _lines.Centre, value);
+        foreach (ref readonly KnotPair<T> knot in _pairs)
         {
-            T u = T.Min(zero, inside - knot.X);
-            down = T.MultiplyAdd(u * u, T.MultiplyAdd(u, knot.Cube, knot.Square), down);
+            T above = T.Max(zero, inside - knot.Up), below = T.Min(zero, inside - knot.Down);
+            up = T.MultiplyAdd(above * above, T.MultiplyAdd(above, knot.UpCube, knot.UpSquare), up);
+            down = T.MultiplyAdd(below * below, T.MultiplyAdd(below, knot.DownCube, knot.DownSquare), down);
         }
 
-        return up + down;
+        return (up, down);
     }
 }
 
-/// <summary>Where the line stands and how steep it is, the first and last knot and the slopes beyond them.</summary>
-internal struct KnotEnds<T>
+/// <summary>The line through the centre, the first and last knot, the slopes beyond them, and how far either way no knot is passed.</summary>
+internal struct KnotLines<T>
     where T : struct, ILane<T>
 {
-    public T Centre, Value, Slope, First, Last, Below, Above;
+    public T Centre, Value, Slope, First, Last, Below, Above, Reach;
 }
 
-/// <summary>Where a knot stands and how the cubic changes there.</summary>
-internal struct Knot<T>
+/// <summary>Two knots, equally many from the centre: where they stand and how the cubic changes there.</summary>
+internal struct KnotPair<T>
     where T : struct, ILane<T>
 {
-    public T X, Square, Cube;
+    public T Up, UpSquare, UpCube, Down, DownSquare, DownCube;
 }

@@ -39,6 +39,9 @@ internal readonly struct Lane1(double value) : ILane<Lane1>
     public static Lane1 Max(Lane1 a, Lane1 b) => new(double.MaxNative(a._value, b._value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane1 Absolute(Lane1 a) => new(Math.Abs(a._value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane1 Positive(Lane1 a) => new(a._value > 0 ? 1 : 0);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -38,6 +38,9 @@ internal readonly struct Lane8(Vector512<double> values) : ILane<Lane8>
     public static Lane8 Max(Lane8 a, Lane8 b) => new(Vector512.MaxNative(a._values, b._values));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane8 Absolute(Lane8 a) => new(Vector512.Abs(a._values));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lane8 Positive(Lane8 a) =>
         new(Vector512.ConditionalSelect(Vector512.GreaterThan(a._values, Vector512<double>.Zero), Vector512.Create(1.0), Vector512<double>.Zero));
 

@@ -12,14 +12,15 @@ internal sealed class LaneArray<TItem>
     private double[] _numbers = [];
     private int _first, _length;
 
-    public LaneArray(int count = 0) => Resize(count);
+    public LaneArray(int count = 0) => Resize<TItem>(count);
 
     public Span<TItem> Items => MemoryMarshal.Cast<double, TItem>(_numbers.AsSpan(_first, _length));
 
-    /// <summary>Makes room for so many; what stood there is lost.</summary>
-    public void Resize(int count)
+    /// <summary>Makes room for so many items, or parts of items; what stood there is lost.</summary>
+    public void Resize<TPart>(int count)
+        where TPart : struct
     {
-        _length = count * Unsafe.SizeOf<TItem>() / sizeof(double);
+        _length = count * Unsafe.SizeOf<TPart>() / sizeof(double);
         if (_length + LineLength <= _numbers.Length) return;
         _numbers = GC.AllocateArray<double>(_length + LineLength, pinned: true);
         long address = Marshal.UnsafeAddrOfPinnedArrayElement(_numbers, 0);

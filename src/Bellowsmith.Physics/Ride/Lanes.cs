@@ -1,18 +1,22 @@
+using System.Runtime.InteropServices;
+
 namespace Bellowsmith.Physics.Ride;
 
-/// <summary>Turns numbers of corners into lanes; lanes without a corner repeat the last one.</summary>
+/// <summary>Turns numbers of corners into lanes and back; lanes without a corner repeat the last one.</summary>
 internal static class Lanes
 {
-    /// <summary>Row by row of numbers, one row a corner, all as long as the longest: number k of every row side by side.</summary>
-    public static void Gather<T>(ReadOnlySpan<double[]> rows, LaneArray<T> lanes)
+    /// <summary>Rows of numbers, one a corner and all of one length: number k of every row side by side, in records of lanes.</summary>
+    public static void Gather<T, TItem>(ReadOnlySpan<double[]> rows, LaneArray<TItem> items)
         where T : struct, ILane<T>
+        where TItem : struct
     {
-        lanes.Resize(rows[0].Length);
+        items.Resize<T>(rows[0].Length);
+        Span<T> lanes = MemoryMarshal.Cast<TItem, T>(items.Items);
         Span<double> side = stackalloc double[T.Count];
-        for (int k = 0; k < rows[0].Length; k++)
+        for (int k = 0; k < lanes.Length; k++)
         {
             for (int lane = 0; lane < side.Length; lane++) side[lane] = rows[Math.Min(lane, rows.Length - 1)][k];
-            lanes.Items[k] = T.Load(side);
+            lanes[k] = T.Load(side);
         }
     }
 

@@ -4,11 +4,11 @@ namespace Bellowsmith.Physics.Ride;
 internal sealed class RideGroup<T>(double step_s)
     where T : struct, ILane<T>
 {
-    private const int BlockLength = 16;
+    private const int BlockLength = 32;
 
     private readonly CornerKernel<T> _kernel = new();
     private readonly RideStatistics<T> _statistics = new(step_s);
-    private readonly LaneArray<T> _road = new(BlockLength), _weighted = new(BlockLength);
+    private readonly LaneArray<T> _road = new(BlockLength);
     private readonly LaneArray<CornerSample<T>> _samples = new(BlockLength);
 
     /// <summary>Drives no more corners than there are lanes, to the roads' end.</summary>
@@ -21,13 +21,16 @@ internal sealed class RideGroup<T>(double step_s)
         for (int at = 0; at < roads.Length; at += length)
         {
             cancel.ThrowIfCancellationRequested();
-            int left = (at < settling ? Math.Min(settling, roads.Length) : roads.Length) - at;
-            length = Math.Min(left, Math.Min(BlockLength, _statistics.Wanted));
-            roads.Fill(at, _road.Items[..length]);
-            _kernel.Advance(ref state, _road.Items[..length], _samples.Items[..length]);
-            _statistics.Take(_samples.Items[..length], _weighted.Items[..length], settling: at < settling);
+            if (at == settling) _statistics.Settle();
+            length = Math.Min(BlockLength, (at < settling ? Math.Min(settling, roads.Length) : roads.Length) - at);
+            Span<T> road = _road.Items[..length];
+            Span<CornerSample<T>> samples = _samples.Items[..length];
+            roads.Fill(at, road);
+            _kernel.Advance(ref state, road, samples);
+            _statistics.Take(samples);
         }
 
+        if (roads.Length < settling) _statistics.Settle();
         for (int lane = 0; lane < corners.Length; lane++) figures[lane] = _statistics.Of(lane);
     }
 }

@@ -16,8 +16,9 @@ internal sealed class RideStatistics<T>
 
     private readonly double _step_s;
     private readonly int _perBlock;
-    private readonly Biquad[] _weighting;
-    private readonly LaneArray<T> _blocks = new(BlocksPerSecond), _memory;
+    private readonly LaneArray<T> _blocks = new(BlocksPerSecond);
+    private readonly LaneArray<RideWeights<T>> _weights = new(1);
+    private readonly LaneArray<WeightMemory<T>> _memory = new(1);
     private readonly LaneArray<RideSums<T>> _sums = new(1);
     private T _contact, _clear;
     private int _samples, _inBlock, _nextBlock;
@@ -26,12 +27,8 @@ internal sealed class RideStatistics<T>
     {
         _step_s = step_s;
         _perBlock = Math.Max(1, (int)Math.Round(1 / (BlocksPerSecond * step_s)));
-        _weighting = RideWeighting.Vertical(1 / step_s);
-        _memory = new(2 * _weighting.Length);
+        _weights.Items[0] = RideWeights<T>.Of(RideWeighting.Vertical(1 / step_s));
     }
-
-    /// <summary>How many samples the block of the running r.m.s. still wants.</summary>
-    public int Wanted => _perBlock - _inBlock;
 
     /// <summary>Begins anew.</summary>
     public void Load(ReadOnlySpan<Corner> corners)
@@ -40,26 +37,29 @@ internal sealed class RideStatistics<T>
         _clear = Lanes.Of<T>(corners, c => (c.BumpStop?.X[0] ?? double.MaxValue) - Clearance_m / c.DamperRatio.At(0));
         _sums.Items[0] = RideSums<T>.None;
         _memory.Items.Clear();
+        Settle();
+    }
+
+    /// <summary>Forgets what was taken so far, but for the filter's and the stop's past: the corner has settled.</summary>
+    public void Settle()
+    {
+        _sums.Items[0] = RideSums<T>.None with { SinceContact = _sums.Items[0].SinceContact };
         _blocks.Items.Clear();
         (_samples, _inBlock, _nextBlock) = (0, 0, 0);
     }
 
-    /// <summary>Takes as many samples as are wanted at most; while settling only the filter and the stop's readiness move on.</summary>
-    /// <param name="samples">One a step.</param>
-    /// <param name="weighted">Room for as many.</param>
-    /// <param name="settling">Whether they are too early to count.</param>
-    public void Take(ReadOnlySpan<CornerSample<T>> samples, Span<T> weighted, bool settling)
+    public void Take(ReadOnlySpan<CornerSample<T>> samples)
     {
         ref RideSums<T> sums = ref _sums.Items[0];
-        Weigh(samples, weighted);
-        T contacts = Contacts(samples, ref sums);
-        if (settling) return;
-        sums.Contacts += contacts;
-        CountComfort(samples, weighted, ref sums);
-        CountWheel(samples, ref sums);
-        _samples += samples.Length;
-        _inBlock += samples.Length;
-        if (_inBlock == _perBlock) CloseBlock(ref sums);
+        TakeWheel(samples, ref sums);
+        for (int length; !samples.IsEmpty; samples = samples[length..])
+        {
+            length = Math.Min(samples.Length, _perBlock - _inBlock);
+            TakeComfort(samples[..length], ref sums);
+            _samples += length;
+            _inBlock += length;
+            if (_inBlock == _perBlock) CloseBlock(ref sums);
+        }
     }
 
     /// <summary>What one lane has seen; contacts are counts, to be set against the way driven.</summary>
@@ -90,69 +90,39 @@ internal sealed class RideStatistics<T>
         };
     }
 
-    // One second-order section after the other, in transposed direct form.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Weigh(ReadOnlySpan<CornerSample<T>> samples, Span<T> weighted)
+    private void TakeComfort(ReadOnlySpan<CornerSample<T>> samples, ref RideSums<T> sums)
     {
-        for (int k = 0; k < samples.Length; k++) weighted[k] = samples[k].Acceleration;
-        Span<T> memory = _memory.Items;
-        foreach (Biquad section in _weighting)
-        {
-            (T b0, T b1, T b2, T a1, T a2) = (T.All(section.B0), T.All(section.B1), T.All(section.B2), T.All(-section.A1), T.All(-section.A2));
-            (T first, T second) = (memory[0], memory[1]);
-            foreach (ref T value in weighted)
-            {
-                T output = T.MultiplyAdd(b0, value, first);
-                first = T.MultiplyAdd(a1, output, T.MultiplyAdd(b1, value, second));
-                second = T.MultiplyAdd(a2, output, b2 * value);
-                value = output;
-            }
-
-            (memory[0], memory[1]) = (first, second);
-            memory = memory[2..];
-        }
-    }
-
-    // Steps at which no lane is in contact are passed over.
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private T Contacts(ReadOnlySpan<CornerSample<T>> samples, ref RideSums<T> sums)
-    {
-        (T contacts, T least, T contact, T clear) = (T.All(0), sums.SinceContact, _contact, _clear);
+        ref readonly RideWeights<T> weights = ref _weights.Items[0];
+        ref WeightMemory<T> memory = ref _memory.Items[0];
+        (T first, T firstBefore, T second, T secondBefore) = (memory.First, memory.FirstBefore, memory.Second, memory.SecondBefore);
+        (T third, T thirdBefore, T fourth, T fourthBefore) = (memory.Third, memory.ThirdBefore, memory.Fourth, memory.FourthBefore);
+        (T raw, T block, T dose, T peak) = (sums.Square, sums.Block, sums.WeightedFourth, sums.PeakSquare);
         foreach (ref readonly CornerSample<T> sample in samples)
         {
-            least = T.Min(sample.Travel, least);
-            if (!T.AnyAbove(sample.Travel, contact)) continue;
-            T touching = T.Positive(sample.Travel - contact);
-            contacts = T.MultiplyAdd(touching, T.Positive(clear - least), contacts);
-            least = RideSums<T>.Forget(touching, least);
-        }
-
-        sums.SinceContact = least;
-        return contacts;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void CountComfort(ReadOnlySpan<CornerSample<T>> samples, ReadOnlySpan<T> weighted, ref RideSums<T> sums)
-    {
-        (T raw, T block, T fourth, T peak) = (sums.Square, sums.Block, sums.WeightedFourth, sums.PeakSquare);
-        for (int k = 0; k < samples.Length; k++)
-        {
-            T acceleration = samples[k].Acceleration, square = weighted[k] * weighted[k];
-            raw = T.MultiplyAdd(acceleration, acceleration, raw);
+            T weighted = weights.First.Filter(sample.Acceleration * weights.Gain, ref first, ref firstBefore);
+            weighted = weights.Second.Filter(weighted, ref second, ref secondBefore);
+            weighted = weights.Third.Filter(weighted, ref third, ref thirdBefore);
+            weighted = weights.Fourth.Filter(weighted, ref fourth, ref fourthBefore);
+            T square = weighted * weighted;
+            raw = T.MultiplyAdd(sample.Acceleration, sample.Acceleration, raw);
             block += square;
-            fourth = T.MultiplyAdd(square, square, fourth);
+            dose = T.MultiplyAdd(square, square, dose);
             peak = T.Max(square, peak);
         }
 
-        (sums.Square, sums.Block, sums.WeightedFourth, sums.PeakSquare) = (raw, block, fourth, peak);
+        (memory.First, memory.FirstBefore, memory.Second, memory.SecondBefore) = (first, firstBefore, second, secondBefore);
+        (memory.Third, memory.ThirdBefore, memory.Fourth, memory.FourthBefore) = (third, thirdBefore, fourth, fourthBefore);
+        (sums.Square, sums.Block, sums.WeightedFourth, sums.PeakSquare) = (raw, block, dose, peak);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void CountWheel(ReadOnlySpan<CornerSample<T>> samples, ref RideSums<T> sums)
+    private void TakeWheel(ReadOnlySpan<CornerSample<T>> samples, ref RideSums<T> sums)
     {
         (T travel, T travelSquare, T tyre, T tyreSquare) = (sums.Travel, sums.TravelSquare, sums.Tyre, sums.TyreSquare);
         (T leastTravel, T greatestTravel, T leastVelocity, T greatestVelocity) = (sums.LeastTravel, sums.GreatestTravel, sums.LeastVelocity, sums.GreatestVelocity);
-        (T stop, T lifted, T one, T least) = (sums.PeakStop, sums.Lifted, T.All(1), T.All(double.Epsilon));
+        (T stop, T clearance, T contact, T nothing) = (sums.PeakStop, sums.SinceContact, _contact, T.All(double.Epsilon));
+        (T contacts, T lifted) = (sums.Contacts, sums.Lifted);
         foreach (ref readonly CornerSample<T> sample in samples)
         {
             travel += sample.Travel;
@@ -162,12 +132,20 @@ internal sealed class RideStatistics<T>
             (leastTravel, greatestTravel) = (T.Min(sample.Travel, leastTravel), T.Max(sample.Travel, greatestTravel));
             (leastVelocity, greatestVelocity) = (T.Min(sample.DamperVelocity, leastVelocity), T.Max(sample.DamperVelocity, greatestVelocity));
             stop = T.Max(sample.StopForce, stop);
-            if (T.AnyAbove(least, sample.TyreForce)) lifted += one - T.Positive(sample.TyreForce);
+            clearance = T.Min(sample.Travel, clearance);
+            if (T.AnyAbove(sample.Travel, contact))
+            {
+                T touching = T.Positive(sample.Travel - contact);
+                contacts = T.MultiplyAdd(touching, T.Positive(_clear - clearance), contacts);
+                clearance = RideSums<T>.Forget(touching, clearance);
+            }
+
+            if (T.AnyAbove(nothing, sample.TyreForce)) lifted += T.All(1) - T.Positive(sample.TyreForce);
         }
 
         (sums.Travel, sums.TravelSquare, sums.Tyre, sums.TyreSquare) = (travel, travelSquare, tyre, tyreSquare);
         (sums.LeastTravel, sums.GreatestTravel, sums.LeastVelocity, sums.GreatestVelocity) = (leastTravel, greatestTravel, leastVelocity, greatestVelocity);
-        (sums.PeakStop, sums.Lifted) = (stop, lifted);
+        (sums.PeakStop, sums.SinceContact, sums.Contacts, sums.Lifted) = (stop, clearance, contacts, lifted);
     }
 
     private void CloseBlock(ref RideSums<T> sums)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Bellowsmith.Physics.Ride;
 
 /// <summary>What has been summed, counted and found greatest so far, lane by lane.</summary>
@@ -25,5 +27,6 @@ internal struct RideSums<T>
     };
 
     /// <summary>Sets the least travel far above every clearance again, where a lane is 1.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Forget(T touching, T least) => T.MultiplyAdd(touching, T.All(Far), least);
 }

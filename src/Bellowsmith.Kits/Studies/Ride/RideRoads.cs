@@ -5,8 +5,8 @@ namespace Bellowsmith.Kits.Studies.Ride;
 /// <summary>The roads a strut is driven over, as heights under the tyre at each step, from 0.</summary>
 public static class RideRoads
 {
-    private const double HumpLength_m = 4, HumpHeight_m = 0.075, FastestHump_m_per_s = 70 / 3.6, SlowestHump_m_per_s = 5 / 3.6, HumpStep_m_per_s = 1 / 3.6;
-    private const double AfterHump_s = 1.5;
+    private const double HumpLength_m = 4, HumpHeight_m = 0.075, AfterHump_s = 1.5;
+    private const int SlowestHump_km_per_h = 5, FastestHump_km_per_h = 70, HumpsAtOnce = 16;
 
     /// <summary>The hump that is asked for its speed; common practice, no source.</summary>
     public const string ReferenceHump = "a round hump 4 m long and 75 mm high";
@@ -34,13 +34,23 @@ public static class RideRoads
     /// <summary>The least speed at which the hump brings the stop to be touched, looked for km/h by km/h; null up to 70 km/h.</summary>
     internal static double? HumpSpeed_m_per_s(Corner corner)
     {
-        for (double speed = SlowestHump_m_per_s; speed <= FastestHump_m_per_s; speed += HumpStep_m_per_s)
+        double[] speeds = [.. Enumerable.Range(SlowestHump_km_per_h, FastestHump_km_per_h - SlowestHump_km_per_h + 1).Select(v => v / 3.6)];
+        foreach (double[] side in speeds.Chunk(HumpsAtOnce))
         {
-            double[] heights = new double[(int)((HumpLength_m / speed + AfterHump_s) / RideRun.Step_s)];
-            Obstacle.CircularHump(HumpLength_m, HumpHeight_m).AddTo(heights, speed * RideRun.Step_s, 0);
-            if (RideRun.Trace(corner, heights).StopForce_N.Any(force => force > 0)) return speed;
+            RideFigures[] figures = new RideFigures[side.Length];
+            double time_s = RideRun.Settling_s + HumpLength_m / side[0] + AfterHump_s;
+            RideRun.Over(Enumerable.Repeat(corner, side.Length).ToArray(), Array.ConvertAll(side, speed => Hump(speed, time_s)), figures, threads: 1, CancellationToken.None);
+            if (Array.FindIndex(figures, f => f.PeakStopForce_N > 0) is var first and >= 0) return side[first];
         }
 
         return null;
+    }
+
+    private static double[] Hump(double speed_m_per_s, double time_s)
+    {
+        double[] heights = new double[(int)(time_s / RideRun.Step_s)];
+        Obstacle.CircularHump(HumpLength_m, HumpHeight_m).AddTo(heights, speed_m_per_s * RideRun.Step_s, speed_m_per_s * RideRun.Settling_s);
+        RoadProfile.Envelop(heights, speed_m_per_s * RideRun.Step_s);
+        return heights;
     }
 }

@@ -93,7 +93,8 @@ public sealed class LaneTests
     {
         KnotCurves<Lane1> curves = new();
         curves.Load([Made(50e3, 0, stop: false) with { DamperForce = curve }], corner => corner.DamperForce);
-        return curves.Sum.At(Lane1.All(x)).Value;
+        (Lane1 up, Lane1 down) = curves.Sum.At(Lane1.All(x));
+        return (up + down).Value;
     }
 
     internal static Corner Made(double rate, double damping, bool stop)

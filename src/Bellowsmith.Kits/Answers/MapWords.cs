@@ -163,7 +163,7 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
     {
         MapVariable.Height or MapVariable.Stop => units.Value(Dimension.Length, value),
         MapVariable.GaugePressure => units.Value(Dimension.GaugePressure, value),
-        MapVariable.Speed => BumpWords.Shown(value, units),
+        MapVariable.Speed => BumpWords.SpeedUnit(units).FromSi(value),
         _ => value,
     };
 

@@ -12,7 +12,7 @@ namespace Bellowsmith.App.Boards;
 /// </summary>
 public sealed class BoardDamper
 {
-    private const int MapCells = 64;
+    private const int MapCells = 64, CellsBesideChoices = 16;
 
     private readonly Car _car;
     private readonly DampingCase? _corner;
@@ -70,9 +70,12 @@ public sealed class BoardDamper
         IReadOnlyList<MapVariable> variables = Variables(load, setting.Height_m!.Value);
         if (variables.Count < 2) return null;
         (MapAsked within, RideStrut strut) = (asked.Within(variables), At(load, setting.Height_m.Value));
-        return new MapQuestion(
-            _struts[load], [.. _car.Loads.Select(l => _struts.GetValueOrDefault(l.Name))], MapAxis.Usual(within.X, strut, _car, MapCells)!,
-            MapAxis.Usual(within.Y, strut, _car, MapCells)!, within.Show, road, setting);
+        (MapAxis x, MapAxis y) = (Axis(within.X, MapCells), Axis(within.Y, MapCells));
+        // Cells beside choices are read by their numbers, which need room.
+        if (x.IsChoice || y.IsChoice) (x, y) = (Axis(within.X, CellsBesideChoices), Axis(within.Y, CellsBesideChoices));
+        return new MapQuestion(_struts[load], [.. _car.Loads.Select(l => _struts.GetValueOrDefault(l.Name))], x, y, within.Show, road, setting);
+
+        MapAxis Axis(MapVariable variable, int cells) => MapAxis.Usual(variable, strut, _car, cells)!;
     }
 
     private RideStrut At(string load, double height_m) => _struts[load] is { Case: { } air } strut

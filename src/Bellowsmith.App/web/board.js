@@ -6,11 +6,12 @@ import { read } from "./frame.js";
 import { Plot } from "./plot.js";
 import { RateMap } from "./map.js";
 import { Corner } from "./corner.js";
+import { SettingMap } from "./settings.js";
 
 export function start(root, program, first) {
   const board = new Board(root, program);
   board.paint(read(first));
-  return { dispose: () => board.stop.abort() };
+  return { map: bytes => board.mapped(read(bytes)), dispose: () => board.stop.abort() };
 }
 
 class Board {
@@ -213,6 +214,30 @@ class Board {
     }
   }
 
+  // The map of settings comes by itself, piece by piece.
+
+  mapped({ settings, say }) {
+    [this.settings, this.mapWords] = [settings, say];
+    this.say(this.frame.say);
+    this.paintMap();
+    this.root.dataset.mapped = Number(this.root.dataset.mapped ?? 0) + 1;
+    this.root.dataset.whole = String(say["map.whole"] === "yes");
+  }
+
+  paintMap() {
+    const place = this.root.querySelector("[data-settings]");
+    if (!place || place.clientWidth === 0 || !this.settings) return;
+    if (this.map?.place !== place) this.map = new SettingMap(place, this.stop.signal, { cell: at => this.hear(at), take: (column, row) => this.choose("cell", `${column},${row}`) });
+    this.map.paint(this.settings);
+  }
+
+  // What a cell says; a hand that has moved on hears the newest only.
+  async hear(at) {
+    this.heard = at;
+    const words = at ? await this.program.invokeMethodAsync("Cell", ...at) : "";
+    if (this.heard === at) this.root.querySelector("[data-cell]").textContent = words;
+  }
+
   hintSeen() {
     for (const hint of this.root.querySelectorAll(".hint, .drag")) hint.style.display = "none";
   }
@@ -233,6 +258,7 @@ class Board {
   }
 
   say(words) {
+    if (this.open === "settings") words = { ...words, ...this.mapWords };
     for (const place of this.root.querySelectorAll("[data-say]")) {
       const text = words[place.dataset.say] ?? "";
       // The text node stays the one Blazor made, so that both may write to it.
@@ -262,8 +288,8 @@ class Board {
       }
     }
     for (const [field, choice] of Object.entries(frame.choices)) {
-      const select = this.root.querySelector(`select[data-choose="${field}"]`);
-      if (select) select.value = choice;
+      if (choice === null) continue;
+      for (const select of this.root.querySelectorAll(`select[data-choose="${field}"]`)) select.value = choice;
     }
     for (const value of this.root.querySelectorAll("[data-type]")) {
       const refused = frame.say[`${value.dataset.type}.refused`];
@@ -320,6 +346,7 @@ class Board {
       if (id === "map") this.plots.get(id).paint(this.grid, this.frame.mapAt);
       else if (this.frame.charts[id]) this.plots.get(id).paint(this.frame.charts[id]);
     }
+    this.paintMap();
     const corner = this.root.querySelector("[data-corner]");
     if (corner && corner.clientWidth > 0 && this.frame.corner) {
       if (this.corner?.place !== corner) this.corner = new Corner(corner, this.stop.signal);

@@ -34,6 +34,10 @@ public sealed record MapQuestion(
         _ => Loads.ToList().FindIndex(load => load?.Load == Strut.Load) is var at and >= 0 ? at : null,
     };
 
+    /// <summary>Whether both are the same cells driven alike, whatever is shown and wherever the setting stands along the axes.</summary>
+    public bool DrivesAs(MapQuestion other) => X.Variable == other.X.Variable && Y.Variable == other.Y.Variable
+        && X.Values.SequenceEqual(other.X.Values) && Y.Values.SequenceEqual(other.Y.Values) && At(0, 0) == other.At(0, 0);
+
     private Trial With(Trial trial, MapVariable variable, double value) => variable switch
     {
         MapVariable.Click => trial with { Setting = trial.Setting with { Click = value } },

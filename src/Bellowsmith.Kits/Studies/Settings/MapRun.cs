@@ -24,7 +24,8 @@ public sealed class MapRun
         _order = CoarseFirst(columns, rows);
     }
 
-    public MapQuestion Question { get; }
+    /// <summary>May change to one that <see cref="MapQuestion.DrivesAs"/> this: what is shown and where the setting stands.</summary>
+    public MapQuestion Question { get; set; }
 
     public bool IsDone => _next == _order.Length;
 

@@ -1,8 +1,5 @@
-using System.Text;
-using System.Xml;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Papers.Drawing;
-using SkiaSharp;
 
 namespace Bellowsmith.Papers;
 
@@ -12,61 +9,7 @@ namespace Bellowsmith.Papers;
 /// </summary>
 public static class ChartSvg
 {
-    private const float Width = (float)(180 / SvgPen.Millimetre), Height = (float)(120 / SvgPen.Millimetre), LeastFigure = (float)(80 / SvgPen.Millimetre);
-    private const float Margin = 15, Heading = 12, Sentence = 8.4f, Letters = 7.4f;
-    private const string Namespace = "http://www.w3.org/2000/svg";
-
     /// <summary>UTF-8 without byte order mark, lines ended by line feeds.</summary>
-    public static byte[] Write(Chart chart)
-    {
-        using MemoryStream bytes = new();
-        using (XmlWriter xml = XmlWriter.Create(bytes, new() { Encoding = new UTF8Encoding(false), Indent = true, IndentChars = " ", NewLineChars = "\n" }))
-        using (Letters letters = new(tabular: true))
-        {
-            string id = string.Concat(chart.Id.Where(char.IsAsciiLetterOrDigit).Prepend('f'));
-            SvgPen pen = new(xml, id, letters);
-            float top = Margin + pen.ParagraphHeight(chart.Title, Width - 2 * Margin, Heading, bold: true) + 3
-                + pen.ParagraphHeight(chart.Summary, Width - 2 * Margin, Sentence) + 9;
-            float height = Math.Max(Height, top + LeastFigure + Margin);
-            Open(xml, chart, id, height);
-            Draw(pen, chart, top, height);
-            xml.WriteEndElement();
-        }
-
-        bytes.WriteByte((byte)'\n');
-        return bytes.ToArray();
-    }
-
-    private static void Open(XmlWriter xml, Chart chart, string id, float height)
-    {
-        (string width, string tall) = (SvgPen.Number(Width), SvgPen.Number(height));
-        xml.WriteStartElement("svg", Namespace);
-        xml.WriteAttributeString("width", $"{width}mm");
-        xml.WriteAttributeString("height", $"{tall}mm");
-        xml.WriteAttributeString("viewBox", $"0 0 {width} {tall}");
-        xml.WriteAttributeString("role", "img");
-        xml.WriteAttributeString("aria-labelledby", $"{id}-title {id}-desc");
-        xml.WriteAttributeString("font-family", "Inter, 'Helvetica Neue', Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif");
-        xml.WriteAttributeString("font-variant-numeric", "tabular-nums");
-        xml.WriteAttributeString("stroke-linejoin", "round");
-        foreach ((string name, string text) in (ReadOnlySpan<(string, string)>)[("title", chart.Title), ("desc", chart.Summary)])
-        {
-            xml.WriteStartElement(name);
-            xml.WriteAttributeString("id", $"{id}-{name}");
-            xml.WriteString(SvgPen.Sound(text));
-            xml.WriteEndElement();
-        }
-
-        // A printer need not lay paper colour on paper.
-        xml.WriteElementString("style", "@media print { [fill='#f7f5ef'] { fill: #fff } }");
-    }
-
-    private static void Draw(SvgPen pen, Chart chart, float top, float height)
-    {
-        pen.Box(new SKRect(0, 0, Width, height), Shade.Paper, null, 0);
-        pen.Box(new SKRect(4, 4, Width - 4, height - 4), null, Shade.Rule, 0.6f);
-        float y = pen.Paragraph(chart.Title, Margin, Margin, Width - 2 * Margin, Heading, Shade.Ink, bold: true) + 3;
-        pen.Paragraph(chart.Summary, Margin, y, Width - 2 * Margin, Sentence, Shade.Quiet);
-        new ChartView(pen, new SKRect(Margin, top, Width - Margin, height - Margin), Letters, chart).Draw();
-    }
+    public static byte[] Write(Chart chart) =>
+        SvgSheet.Write(chart.Id, chart.Title, chart.Summary, (pen, box) => new ChartView(pen, box, SvgSheet.Letters, chart).Draw());
 }

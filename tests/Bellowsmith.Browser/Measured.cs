@@ -49,8 +49,37 @@ public sealed class Measured(Served served, ITestOutputHelper output)
         foreach (string field in new[] { "height", "ratio", "click" }) await Moves(page, field, "damping");
         await page.Locator("[data-question=ride] > summary").ClickAsync();
         foreach (string field in new[] { "height", "click", "speed", "bumpSpeed" }) await Moves(page, field, "ride");
+        foreach ((string y, string show) in new[] { ("Height", "click x height"), ("Speed", "click x speed") }) await Map(page, y, show);
         using Process program = Process.GetProcessById(served.ProcessId);
         Say($"program resident {program.WorkingSet64 >> 20} MiB");
+    }
+
+    // From the press that asks for a map to its first cells and to all of them on the canvas.
+    private async Task Map(IPage page, string y, string shown)
+    {
+        await page.Locator("[data-question=settings] > summary").ClickAsync();
+        double[] times = await page.EvaluateAsync<double[]>(
+            """
+            async y => {
+              const root = document.querySelector(".board"), select = document.querySelector("#field-map-y"), times = [];
+              const seen = () => new Promise(done => new MutationObserver((_, watch) => { watch.disconnect(); done(); }).observe(root, { attributeFilter: ["data-mapped"] }));
+              const other = [...select.options].find(o => !["Click", y].includes(o.value)).value;
+              const ask = value => { select.value = value; select.dispatchEvent(new Event("change", { bubbles: true })); };
+              ask(other);
+              do await seen(); while (root.dataset.whole !== "true");
+              const start = performance.now();
+              root.dataset.whole = "false";
+              ask(y);
+              await seen();
+              times.push(performance.now() - start);
+              while (root.dataset.whole !== "true") await seen();
+              times.push(performance.now() - start);
+              return times;
+            }
+            """,
+            y);
+        Say($"map {shown}: first cells {times[0]:0} ms, all of them {times[1]:0} ms");
+        await page.Locator("[data-question=height] > summary").ClickAsync();
     }
 
     [Fact(Explicit = true)]

@@ -16,6 +16,7 @@ public sealed class Screenshots(Served served, ITestOutputHelper output)
     [InlineData("travel", Served.Kit, "[data-question=travel] > summary")]
     [InlineData("damping", Served.Kit, "[data-question=damping] > summary")]
     [InlineData("ride", Served.Kit, "[data-question=ride] > summary")]
+    [InlineData("settings", Served.Kit, "[data-question=settings] > summary")]
     [InlineData("sheet", Served.Kit, "[data-swipe=sheet]")]
     [InlineData("too-stiff", TooStiff, null)]
     [InlineData("print", Served.Kit, null)]

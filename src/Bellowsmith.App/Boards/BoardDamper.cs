@@ -2,6 +2,7 @@ using Bellowsmith.Kits;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.Damping;
 using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Kits.Studies.Settings;
 
 namespace Bellowsmith.App.Boards;
 
@@ -11,6 +12,8 @@ namespace Bellowsmith.App.Boards;
 /// </summary>
 public sealed class BoardDamper
 {
+    private const int MapCells = 64, CellsBesideChoices = 16;
+
     private readonly Car _car;
     private readonly DampingCase? _corner;
     private readonly Dictionary<string, RideStrut> _struts = [];
@@ -56,6 +59,27 @@ public sealed class BoardDamper
 
     public BumpRide? Bump(string load, RideSetting setting, Bump bump, double speed_m_per_s, bool due) =>
         !_struts.ContainsKey(load) ? null : due ? _bump.Of((load, setting, bump, speed_m_per_s)) : _bump.Last;
+
+    /// <summary>What may run along a map of this strut; empty where the kit says too little.</summary>
+    public IReadOnlyList<MapVariable> Variables(string load, double height_m) => !_struts.ContainsKey(load) ? []
+        : [.. Enum.GetValues<MapVariable>().Where(v => MapAxis.Usual(v, At(load, height_m), _car, MapCells) is { Values.Count: > 1 })];
+
+    /// <summary>The map asked for at a setting; null where the kit says too little.</summary>
+    public MapQuestion? Map(string load, RideSetting setting, RoadQuestion road, MapAsked asked)
+    {
+        IReadOnlyList<MapVariable> variables = Variables(load, setting.Height_m!.Value);
+        if (variables.Count < 2) return null;
+        (MapAsked within, RideStrut strut) = (asked.Within(variables), At(load, setting.Height_m.Value));
+        (MapAxis x, MapAxis y) = (Axis(within.X, MapCells), Axis(within.Y, MapCells));
+        // Cells beside choices are read by their numbers, which need room.
+        if (x.IsChoice || y.IsChoice) (x, y) = (Axis(within.X, CellsBesideChoices), Axis(within.Y, CellsBesideChoices));
+        return new MapQuestion(_struts[load], [.. _car.Loads.Select(l => _struts.GetValueOrDefault(l.Name))], x, y, within.Show, road, setting);
+
+        MapAxis Axis(MapVariable variable, int cells) => MapAxis.Usual(variable, strut, _car, cells)!;
+    }
+
+    private RideStrut At(string load, double height_m) => _struts[load] is { Case: { } air } strut
+        ? strut with { Case = air with { Design = air.Design with { DriveHeight_m = height_m } } } : _struts[load];
 
     private static (T? Found, IReadOnlyList<Fault> Faults) Settled<T>(Func<T> settle)
         where T : class

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Bellowsmith.Kits.Figures;
+using Bellowsmith.Kits.Studies.Settings;
 
 namespace Bellowsmith.App.Boards;
 
@@ -45,6 +46,9 @@ public sealed class BoardFrame
 
     public IReadOnlyList<Chart> Bump => field ??= View.Bump is { } bump && new BumpCharts(bump, View.Units) is var charts ? [charts.Motion(), charts.Acceleration()] : [];
 
+    /// <summary>Null where its question is closed or the kit says too little to drive one.</summary>
+    public MapQuestion? Map => field ??= _board.Open == Questions.Settings ? _board.Map() : null;
+
     public IReadOnlyDictionary<string, Slider> Sliders => new Dictionary<string, Slider?>
     {
         ["height"] = Hands.Height(View),
@@ -79,6 +83,9 @@ public sealed class BoardFrame
             ["units"] = _board.UnitsName,
             ["road"] = View.Asked.Road.ToString(),
             ["bump"] = View.Asked.Bump.ToString(),
+            ["mapX"] = Map?.X.Variable.ToString(),
+            ["mapY"] = Map?.Y.Variable.ToString(),
+            ["mapShow"] = Map?.Show.Name,
         };
         frame.Json["canUndo"] = _board.CanUndo;
         frame.Json["canRedo"] = _board.CanRedo;

@@ -22,10 +22,11 @@ public static class BoardWords
         Travel(board, view, say);
         DamperWords.Damping(board, view, say);
         DamperWords.Ride(board, view, say);
+        Split(say, "map.answer", board.RideFaults.Count > 0 ? NotYet(board.RideFaults) : MapWords.Before, "\0", "\0");
         say["state"] = board.SaveWords.Length > 0 && !board.IsChanged ? board.SaveWords
             : board.SaveWords.StartsWith("Not", StringComparison.Ordinal) ? board.SaveWords
             : board.IsChanged ? "changed, not saved" : "as in the document";
-        foreach (string field in new[] { "height", "wanted", "thread", "gauge", "click", Asking.Ratio, Asking.Speed, Asking.BumpSpeed })
+        foreach (string field in new[] { "height", "wanted", "thread", "gauge", "click", "cell", Asking.Ratio, Asking.Speed, Asking.BumpSpeed })
             say[$"{field}.refused"] = board.Refused is { } refused && refused.Field == field ? refused.Words : "";
         return say;
     }

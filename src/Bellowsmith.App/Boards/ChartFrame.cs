@@ -87,7 +87,7 @@ public static class ChartFrame
         ["outside"] = frame.Array(curve.Outside),
     };
 
-    private static JsonObject Axis(ChartAxis axis) => new()
+    internal static JsonObject Axis(ChartAxis axis) => new()
     {
         ["title"] = axis.Unit.Length == 0 ? axis.Title : $"{axis.Title}, {axis.Unit}",
         ["low"] = axis.Low,

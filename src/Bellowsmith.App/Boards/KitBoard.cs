@@ -4,6 +4,7 @@ using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.Ride;
+using Bellowsmith.Kits.Studies.Settings;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.App.Boards;
@@ -77,6 +78,13 @@ public sealed class KitBoard
 
     public IReadOnlyList<Fault> RideFaults => _struts[End].Damper.RideFaults;
 
+    /// <summary>What may run along the map; fewer than two where the kit says too little to drive one.</summary>
+    public IReadOnlyList<MapVariable> MapVariables => View() is var view ? _struts[End].Damper.Variables(view.Setting.Load, view.Here.Height_m) : [];
+
+    /// <summary>The map at this setting; null where the kit says too little.</summary>
+    public MapQuestion? Map() => View() is var view
+        ? _struts[End].Damper.Map(view.Setting.Load, new RideSetting(Height_m: view.Here.Height_m, Click: view.Click), Asked.Drive, Asked.Map) : null;
+
     public DisplayUnits Units => UnitsName switch
     {
         Metric => DisplayUnits.Metric,
@@ -124,6 +132,8 @@ public sealed class KitBoard
             case "open": Open = choice; break;
             case "road" when Enum.TryParse(choice, out RoadClass road): Asked = Asked with { Road = road }; break;
             case "bump" when Enum.TryParse(choice, out BumpShape bump): Asked = Asked with { Bump = bump }; break;
+            case "mapX" or "mapY" or "mapShow": Asked = Asked with { Map = MapNow().Chosen(field, choice) ?? Asked.Map }; break;
+            case "cell": Take(choice.Split(',')); break;
             case "click" when View().Damping?.Chosen?.Click is { } click: _history.Set(_history.Now.With(End, now with { Click = click })); break;
             case "recommend": _history.Set(_history.Now.With(End, now with { DriveHeight = null })); break;
             case "undo": _history.Undo(); break;
@@ -131,6 +141,18 @@ public sealed class KitBoard
             case "text" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): TextHeight_mm = Math.Clamp(height, 2, 30); break;
             case "save": Save(); break;
         }
+    }
+
+    private MapAsked MapNow() => MapVariables is { Count: > 1 } variables ? Asked.Map.Within(variables) : Asked.Map;
+
+    // A cell of the map, "column,row", becomes the setting: one step to undo.
+    private void Take(string[] cell)
+    {
+        if (Map() is not { } question || cell.Length != 2 || !int.TryParse(cell[0], out int column) || !int.TryParse(cell[1], out int row)) return;
+        (StrutSetting setting, Asked asked, string? refused) = MapHand.Taken(View(), question, column, row);
+        Refused = refused is null ? null : ("cell", refused);
+        Asked = asked;
+        _history.Set(_history.Now.With(End, setting));
     }
 
     private void Save()

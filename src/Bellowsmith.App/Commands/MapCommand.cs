@@ -1,13 +1,16 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using System.Text;
 using Bellowsmith.App.Terminal;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Studies.Settings;
+using Bellowsmith.Papers;
 
 namespace Bellowsmith.App.Commands;
 
@@ -16,8 +19,8 @@ internal static class MapCommand
     public const string Example =
         """
         bellowsmith map examples/fenwright/kits/ostrane-street.json --x click --y height --show weightedRms --road C --speed "80 km/h"
-        drives every click at every height and says where the present setting stands and where the least is; -o map.csv and
-        -o map.json write all cells.
+        drives every click at every height and says where the present setting stands and where the least is; -o map.svg draws
+        the map, -o map.csv and -o map.json write all cells.
         """;
 
     private const int UsualCells = 24, MostCells = 128;
@@ -52,11 +55,11 @@ internal static class MapCommand
             CustomParser = Grid,
             HelpName = "CxR",
         };
-        Option<string?> output = new("--output", "-o") { Description = "Write all cells: a name that ends in .csv or .json; a file there is replaced.", HelpName = "FILE" };
+        Option<string?> output = new("--output", "-o") { Description = "Draw the map or write all cells: a name that ends in .svg, .csv or .json; a file there is replaced.", HelpName = "FILE" };
         output.Validators.Add(result =>
         {
             string given = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
-            if (Path.GetExtension(given).ToLowerInvariant() is not (".csv" or ".json")) result.AddError($"--output \"{given}\" must end in .csv or .json.");
+            if (Path.GetExtension(given).ToLowerInvariant() is not (".svg" or ".csv" or ".json")) result.AddError($"--output \"{given}\" must end in .svg, .csv or .json.");
         });
         command.Add(kit);
         foreach (Option option in new Option[] { x, y, show, grid, output }) command.Add(option);
@@ -93,13 +96,22 @@ internal static class MapCommand
                 var units = options.Units(parsed, read.WrittenUnits);
                 string json = AnswerJson.Write(MapAnswer.Of(done, units));
                 if (parsed.GetValue(output) is { } file)
-                    OutputFile.Write(new FileBytes(file, Path.GetExtension(file).Equals(".csv", StringComparison.OrdinalIgnoreCase) ? MapAnswer.Csv(done) : Encoding.UTF8.GetBytes(json + "\n")));
+                    OutputFile.Write(new FileBytes(file, Path.GetExtension(file).ToLowerInvariant() switch
+                    {
+                        ".svg" => Svg(SettingMap.Of(done, units)),
+                        ".csv" => MapAnswer.Csv(done),
+                        _ => Encoding.UTF8.GetBytes(json + "\n"),
+                    }));
                 if (options.Json(parsed)) Console.WriteLine(json);
                 else MapView.Show(Screen.Output(), read, done, units, parsed.GetValue(output));
             }
         }));
         return command;
     }
+
+    // Apart, so that the runtime meets Papers only on the way here.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static byte[] Svg(SettingMap map) => MapSvg.Write(map);
 
     private static Option<string> Axis(string name, string words)
     {

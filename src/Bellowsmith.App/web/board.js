@@ -6,11 +6,12 @@ import { read } from "./frame.js";
 import { Plot } from "./plot.js";
 import { RateMap } from "./map.js";
 import { Corner } from "./corner.js";
+import { SettingMap } from "./settings.js";
 
 export function start(root, program, first) {
   const board = new Board(root, program);
   board.paint(read(first));
-  return { dispose: () => board.stop.abort() };
+  return { map: bytes => board.mapped(read(bytes)), dispose: () => board.stop.abort() };
 }
 
 class Board {
@@ -34,15 +35,17 @@ class Board {
   listen() {
     const on = (target, name, hand, options = {}) => target.addEventListener(name, hand, { signal: this.stop.signal, ...options });
     on(this.root, "input", event => {
+      if (event.target.dataset.type) event.target.dataset.begun = "";
       if (event.target.dataset.slide) this.slide(event.target.dataset.slide, event.target.valueAsNumber);
       if (event.target.closest("[data-figures] .tabs")) this.show(event.target);
     });
     on(this.root, "change", event => {
       const { slide, type, choose } = event.target.dataset;
       if (slide) this.releaseSoon();
-      if (type) this.ask("Type", type, event.target.value);
+      if (type) this.typed(event.target);
       if (choose) this.choose(choose, event.target.value);
     });
+    on(this.root, "focusout", event => { delete event.target.dataset?.begun; });
     on(this.root, "click", event => {
       const button = event.target.closest("button");
       if (button?.dataset.choose) this.choose(button.dataset.choose, "");
@@ -61,6 +64,12 @@ class Board {
     resized.observe(this.svg);
     resized.observe(this.root.querySelector(".questions"));
     this.stop.signal.addEventListener("abort", () => resized.disconnect());
+  }
+
+  // A text begun stays as it is until it is handed over, whatever is painted meanwhile.
+  typed(value) {
+    delete value.dataset.begun;
+    this.ask("Type", value.dataset.type, value.value);
   }
 
   choose(field, choice) {
@@ -93,9 +102,10 @@ class Board {
     const handle = this.handles[field];
     const sign = { ArrowUp: 1, PageUp: 1, ArrowDown: -1, PageDown: -1 }[event.key];
     const typed = event.target.dataset?.type;
-    if (event.key === "Escape" && typed) { event.target.value = slider.text; return; }
+    if (event.key === "Escape" && typed) { delete event.target.dataset.begun; event.target.value = slider.text; return; }
     if (!sign && (typed || !["Home", "End"].includes(event.key))) return;
     event.preventDefault();
+    delete event.target.dataset.begun;
     const step = event.shiftKey || event.key.startsWith("Page") ? slider.coarse : slider.fine;
     const up = typed || !handle ? 1 : Math.sign(handle.perMillimetre);
     const to = event.key === "Home" ? slider.least : event.key === "End" ? slider.greatest : slider.value + sign * up * step;
@@ -191,6 +201,7 @@ class Board {
   async send() {
     if (this.busy) return;
     this.busy = true;
+    this.root.setAttribute("aria-busy", "true");
     try {
       while (this.waiting.length > 0) {
         this.paint(read(await this.program.invokeMethodAsync(...this.waiting.shift())));
@@ -199,7 +210,32 @@ class Board {
       }
     } finally {
       this.busy = false;
+      this.root.removeAttribute("aria-busy");
     }
+  }
+
+  // The map of settings comes by itself, piece by piece.
+
+  mapped({ settings, say }) {
+    [this.settings, this.mapWords] = [settings, say];
+    this.say(this.frame.say);
+    this.paintMap();
+    this.root.dataset.mapped = Number(this.root.dataset.mapped ?? 0) + 1;
+    this.root.dataset.whole = String(say["map.whole"] === "yes");
+  }
+
+  paintMap() {
+    const place = this.root.querySelector("[data-settings]");
+    if (!place || place.clientWidth === 0 || !this.settings) return;
+    if (this.map?.place !== place) this.map = new SettingMap(place, this.stop.signal, { cell: at => this.hear(at), take: (column, row) => this.choose("cell", `${column},${row}`) });
+    this.map.paint(this.settings);
+  }
+
+  // What a cell says; a hand that has moved on hears the newest only.
+  async hear(at) {
+    this.heard = at;
+    const words = at ? await this.program.invokeMethodAsync("Cell", ...at) : "";
+    if (this.heard === at) this.root.querySelector("[data-cell]").textContent = words;
   }
 
   hintSeen() {
@@ -222,6 +258,7 @@ class Board {
   }
 
   say(words) {
+    if (this.open === "settings") words = { ...words, ...this.mapWords };
     for (const place of this.root.querySelectorAll("[data-say]")) {
       const text = words[place.dataset.say] ?? "";
       // The text node stays the one Blazor made, so that both may write to it.
@@ -251,13 +288,13 @@ class Board {
       }
     }
     for (const [field, choice] of Object.entries(frame.choices)) {
-      const select = this.root.querySelector(`select[data-choose="${field}"]`);
-      if (select) select.value = choice;
+      if (choice === null) continue;
+      for (const select of this.root.querySelectorAll(`select[data-choose="${field}"]`)) select.value = choice;
     }
     for (const value of this.root.querySelectorAll("[data-type]")) {
       const refused = frame.say[`${value.dataset.type}.refused`];
       value.setAttribute("aria-invalid", refused ? "true" : "false");
-      if (!refused) value.value = frame.say[`${value.dataset.type}.value`];
+      if (!refused && value.dataset.begun === undefined) value.value = frame.say[`${value.dataset.type}.value`];
     }
   }
 
@@ -309,6 +346,7 @@ class Board {
       if (id === "map") this.plots.get(id).paint(this.grid, this.frame.mapAt);
       else if (this.frame.charts[id]) this.plots.get(id).paint(this.frame.charts[id]);
     }
+    this.paintMap();
     const corner = this.root.querySelector("[data-corner]");
     if (corner && corner.clientWidth > 0 && this.frame.corner) {
       if (this.corner?.place !== corner) this.corner = new Corner(corner, this.stop.signal);

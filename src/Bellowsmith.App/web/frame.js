@@ -16,6 +16,11 @@ export function read(bytes) {
     arrays(chart.measured, "x", "y");
   }
   if (frame.corner) arrays([frame.corner], "road", "body", "wheel", "stopForce", "tyreForce");
+  if (frame.settings) {
+    arrays([frame.settings], "values", "reasons");
+    arrays([frame.settings.x, frame.settings.y], "values", "edges");
+    arrays(frame.settings.lines, "x", "y");
+  }
   if (frame.map) frame.map.rate = array(frame.map.rate);
   return frame;
 }

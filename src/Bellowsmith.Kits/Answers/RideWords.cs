@@ -46,18 +46,17 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         return $"{click}{air}{result.Strut.Load}";
     }
 
-    public string Road()
+    public string Road() => $"{Surface()} at {Speed(result.Road.Speed_m_per_s)}";
+
+    /// <summary>The road without the speed.</summary>
+    public string Surface() => result.Road.Surface switch
     {
-        string on = result.Road.Surface switch
-        {
-            RoadOfClass road => $"On a {road.Class} road",
-            RoadOfVelocity road => $"On white road velocity of {Number(road.Density, 6, trim: true)} (m/s)²/Hz",
-            RoadWithBump road => $"Over {BumpWords.Of(road.Bump, units)}",
-            RoadAsMeasured road => $"On the road of {road.File}",
-            _ => throw new UnreachableException(),
-        };
-        return $"{on} at {Speed(result.Road.Speed_m_per_s)}";
-    }
+        RoadOfClass road => $"On a {road.Class} road",
+        RoadOfVelocity road => $"On white road velocity of {Number(road.Density, 6, trim: true)} (m/s)²/Hz",
+        RoadWithBump road => $"Over {BumpWords.Of(road.Bump, units)}",
+        RoadAsMeasured road => $"On the road of {road.File}",
+        _ => throw new UnreachableException(),
+    };
 
     /// <summary>As a choice on a page. What the classes are like is common practice, no source.</summary>
     public static string Name(RoadClass road) => road switch

@@ -36,6 +36,12 @@ internal sealed class CanvasPen(SKCanvas canvas, Letters letters) : Pen(letters)
         canvas.DrawCircle(x, y, radius, stroke);
     }
 
+    public override void Wash(IReadOnlyList<SKRect> boxes, float strength)
+    {
+        using SKPaint paint = new() { Color = Colour(Shade.Ink).WithAlpha((byte)(255 * strength)), Style = SKPaintStyle.Fill };
+        foreach (SKRect box in boxes) canvas.DrawRect(box, paint);
+    }
+
     public override void Clipped(SKRect box, Action draw)
     {
         canvas.Save();

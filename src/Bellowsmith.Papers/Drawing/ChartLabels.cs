@@ -50,6 +50,19 @@ internal sealed class ChartLabels(Pen pen, ChartPlot plot, SKRect box, float let
         pen.Words(words, place.Left, place.MidY + 0.36f * letters, letters, colour, bold);
     }
 
+    /// <summary>Words on what they name, at the first of its places where they stand clear; nowhere where there is none.</summary>
+    public void On(string words, IEnumerable<SKPoint> places, Shade colour)
+    {
+        float half = pen.Width(words, letters) / 2 + 1;
+        SKRect? found = places.Select(p => (SKRect?)new SKRect(p.X - half, p.Y - 0.6f * letters, p.X + half, p.Y + 0.6f * letters)).FirstOrDefault(r => plot.Holds(r!.Value) && IsClear(r.Value));
+        if (found is not { } place) return;
+        _taken.Add(place);
+        pen.Box(place, Shade.Paper, null, 0);
+        pen.Words(words, place.MidX, place.MidY + 0.36f * letters, letters, colour, align: Align.Middle);
+    }
+
+    public bool IsClear(SKRect place) => !_taken.Exists(t => t.IntersectsWith(place));
+
     private IEnumerable<(SKRect, float)> Places(SKPoint at, float width, int[] sides) =>
         from step in _steps
         from up in (int[])[1, -1]

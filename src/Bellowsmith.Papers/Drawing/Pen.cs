@@ -16,6 +16,9 @@ internal abstract class Pen(Letters letters)
 
     public abstract void Circle(float x, float y, float radius, Shade? fill, Shade? line, float width);
 
+    /// <summary>Boxes side by side in ink of a strength from 0 to 1, without seams.</summary>
+    public abstract void Wash(IReadOnlyList<SKRect> boxes, float strength);
+
     /// <summary>Draws what leaves a box only inside it.</summary>
     public abstract void Clipped(SKRect box, Action draw);
 

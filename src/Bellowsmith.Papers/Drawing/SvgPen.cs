@@ -38,6 +38,19 @@ internal sealed class SvgPen(XmlWriter xml, string id, Letters letters) : Pen(le
         xml.WriteEndElement();
     }
 
+    public override void Wash(IReadOnlyList<SKRect> boxes, float strength)
+    {
+        StringBuilder path = new();
+        foreach (SKRect box in boxes)
+            path.Append(CultureInfo.InvariantCulture, $"M{Number(box.Left)} {Number(box.Top)}H{Number(box.Right)}V{Number(box.Bottom)}H{Number(box.Left)}Z");
+        xml.WriteStartElement("path");
+        xml.WriteAttributeString("d", path.ToString());
+        xml.WriteAttributeString("fill", Colour(Shade.Ink));
+        xml.WriteAttributeString("fill-opacity", strength.ToString("0.###", CultureInfo.InvariantCulture));
+        xml.WriteAttributeString("shape-rendering", "crispEdges");
+        xml.WriteEndElement();
+    }
+
     public override void Clipped(SKRect box, Action draw)
     {
         string clip = $"{id}-clip{++_clips}";

@@ -65,6 +65,18 @@ public sealed class MapCommandTests : IDisposable
         Assert.Contains("at this setting. It is least", string.Join(' ', output.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Map_WrittenAsSvg_IsTheMapWithItsSentence()
+    {
+        string file = Path.Combine(_folder, "map.svg");
+        (int code, _, _) = await Prompt.Draw("map", Street, "--x", "click", "--y", "height", "--grid", "4x5", "--road", "B", "--speed", "80km/h", "--seconds", "7", "-o", file);
+
+        string svg = File.ReadAllText(file);
+        Assert.Equal(0, code);
+        Assert.Contains("Weighted acceleration over click from closed and spring height at drive", svg, StringComparison.Ordinal);
+        Assert.Contains("at this setting. It is least", svg, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--x", "click", "--y", "click", "--road", "B", "--speed", "80km/h")]
     [InlineData("--x", "click", "--y", "height", "--click", "4", "--road", "B", "--speed", "80km/h")]

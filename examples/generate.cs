@@ -66,7 +66,7 @@ Write("cars/front-ratio.csv", ["wheel travel [mm],strut travel [mm]",
 // Ring on a needle at the rod's foot: every click out closes less of a bleed that both strokes share, rebound more of it.
 Write("dampers/front-street.csv", new Dyno(rebound_N: 1700, compression_N: 620, softer: 0.925, seed: 22).Signed(clicks: 16, thrice: [0, 4, 5, 6, 7, 8, 12, 15]));
 Write("dampers/rear-street.csv", new Dyno(rebound_N: 1480, compression_N: 560, softer: 0.925, seed: 26).ByStroke(clicks: 16, thrice: [6, 7, 8, 9]));
-Write("dampers/rear-street-warm.csv", new Dyno(rebound_N: 1480, compression_N: 560, softer: 0.925, seed: 27).Warmed([4, 8, 12]));
+Write("measured/rear-street-warm.csv", new Dyno(rebound_N: 1480, compression_N: 560, softer: 0.925, seed: 27).Warmed([4, 8, 12]));
 
 Write("dampers/stop-22.csv", Stop(22, 11, 260));
 Write("dampers/stop-26.csv", Stop(26, 13, 210));

@@ -28,7 +28,7 @@ public sealed class TerminalTests
     [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]
     [InlineData("damper-front", 0, "damper", FrontDamper)]
     [InlineData("damper-compare", 0, "damper", FrontDamper, "--click", "6", "--compare", RearDamper)]
-    [InlineData("damper-warm", 0, "damper", "examples/fenwright/dampers/rear-street-warm.json", "--click", "8")]
+    [InlineData("damper-warm", 0, "damper", "examples/fenwright/measured/rear-street-warm.json", "--click", "8")]
     [InlineData("damper-outside", 3, "damper", FrontDamper, "--click", "22")]
     [InlineData("help", 0, "--help")]
     [InlineData("help-height", 0, "height", "--help")]

@@ -17,8 +17,8 @@ public class ExampleKitTests
 
         Assert.Equal(
             [
-                "cars/ostrane.json", "dampers/front-street.json", "dampers/rear-street-warm.json", "dampers/rear-street.json",
-                "kits/ostrane-street.json", "kits/ostrane-too-stiff.json", "moulds/double-146.json", "moulds/single-140.json", "moulds/single-152.json",
+                "cars/ostrane.json", "dampers/front-street.json", "dampers/rear-street.json",
+                "kits/ostrane-street.json", "kits/ostrane-too-stiff.json", "measured/rear-street-warm.json", "moulds/double-146.json", "moulds/single-140.json", "moulds/single-152.json",
                 "springs/double-146.json", "springs/single-140.json", "springs/single-152.json",
             ],
             names);

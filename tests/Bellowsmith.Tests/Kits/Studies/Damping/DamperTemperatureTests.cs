@@ -59,19 +59,19 @@ public sealed class DamperTemperatureTests : IDisposable
     [Fact] // invented: 0.15 % a kelvin
     public void Notes_OfTheWarmedExample_TellTheLaw()
     {
-        DynoAnswer answer = DynoAnswer.Of(Example("rear-street-warm"));
+        DynoAnswer answer = DynoAnswer.Of(Example("measured/rear-street-warm"));
 
         Assert.Equal(-0.15, answer.ForceByTemperature_percent_per_K!.Value, 0.01);
         Assert.InRange(-0.15, answer.ForceByTemperatureLow_percent_per_K!.Value, answer.ForceByTemperatureHigh_percent_per_K!.Value);
         Assert.Equal((24.0, 56.0, false), (Math.Round(answer.ForceByTemperatureLeast_degC!.Value, 9), Math.Round(answer.ForceByTemperatureGreatest_degC!.Value, 9), answer.TemperatureMixedWithRuns!.Value));
-        Assert.Matches(@"^Measured from 24 to 56 °C: force changes by −0\.1\d\d % a kelvin \(−0\.1\d\d to −0\.1\d\d, 95 %\), known from 24 to 56 °C", Temperature("rear-street-warm"));
+        Assert.Matches(@"^Measured from 24 to 56 °C: force changes by −0\.1\d\d % a kelvin \(−0\.1\d\d to −0\.1\d\d, 95 %\), known from 24 to 56 °C", Temperature("measured/rear-street-warm"));
     }
 
     [Fact]
     public void Notes_OfTheFrontExample_SayThatEightKelvinAreTooNarrow()
     {
-        Assert.StartsWith("Measured from 26 to 34 °C, 8 K: too narrow", Temperature("front-street"), StringComparison.Ordinal);
-        Assert.Null(DynoAnswer.Of(Example("front-street")).ForceByTemperature_percent_per_K);
+        Assert.StartsWith("Measured from 26 to 34 °C, 8 K: too narrow", Temperature("dampers/front-street"), StringComparison.Ordinal);
+        Assert.Null(DynoAnswer.Of(Example("dampers/front-street")).ForceByTemperature_percent_per_K);
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class DamperTemperatureTests : IDisposable
 
     private static DampingResult Damped(Kit kit, double degC) => DampingStudy.Answer(DampingCases.Of(kit, At(degC))[0], 0.3);
 
-    private static DynoResult Example(string damper) => Study((TelescopicDamperPart)DamperReader.Read(ExampleFolder.PathOf($"dampers/{damper}.json")));
+    private static DynoResult Example(string damper) => Study((TelescopicDamperPart)DamperReader.Read(ExampleFolder.PathOf($"{damper}.json")));
 
     private static DynoResult Study(TelescopicDamperPart part) => DynoStudy.Answer(new DynoUnit(part, part.ReadDyno([])!));
 

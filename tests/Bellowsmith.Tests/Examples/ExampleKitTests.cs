@@ -129,7 +129,7 @@ public class ExampleKitTests
     {
         "cars" => CarReader.Read(ExampleFolder.PathOf(name)),
         "springs" => AirSpringReader.Read(ExampleFolder.PathOf(name)),
-        "dampers" => DamperReader.Read(ExampleFolder.PathOf(name)),
+        "dampers" or "measured" => DamperReader.Read(ExampleFolder.PathOf(name)),
         "moulds" => MouldReader.Read(ExampleFolder.PathOf(name)),
         _ => KitReader.Read(ExampleFolder.PathOf(name)),
     };

@@ -44,6 +44,21 @@ public sealed partial class BoardTests(Served served)
         await Expect(page.Locator(".state")).ToHaveTextAsync("changed, not saved");
     }
 
+    [Fact] // a window that changes its size asks for new letters, and every frame writes every field
+    public async Task Type_WhileAFrameArrives_KeepsWhatWasBegun()
+    {
+        IPage page = await served.Board();
+        await page.Locator(".value[data-type=height]").FillAsync("66 mm");
+        string? painted = await page.Locator(".board").GetAttributeAsync("data-painted");
+        await page.SetViewportSizeAsync(900, 700);
+        await Expect(page.Locator(".board")).Not.ToHaveAttributeAsync("data-painted", painted!);
+        await Settled(page);
+
+        await Expect(page.Locator(".value[data-type=height]")).ToHaveValueAsync("66 mm");
+        await page.Locator(".value[data-type=height]").PressAsync("Enter");
+        await Expect(page.Locator(".value[data-type=height]")).ToHaveValueAsync("66.0 mm");
+    }
+
     [Theory]
     [InlineData("height", "2.6 in", "66.0 mm")]
     [InlineData("height", "65,8 mm", "65.8 mm")]
@@ -255,12 +270,15 @@ public sealed partial class BoardTests(Served served)
         await Settled(page);
     }
 
-    /// <summary>Until nothing has been painted for a moment.</summary>
+    /// <summary>Until every call is answered and nothing has been painted for a moment.</summary>
     internal static async Task Settled(IPage page)
     {
         string? painted = null;
         for (string? now; (now = await page.Locator(".board").GetAttributeAsync("data-painted")) != painted; painted = now)
+        {
             await page.WaitForTimeoutAsync(painted is null ? 550 : 150);
+            await page.Locator(".board:not([aria-busy])").WaitForAsync();
+        }
     }
 
     internal static async Task<double> Height(IPage page) => double.Parse(

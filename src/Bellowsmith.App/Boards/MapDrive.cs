@@ -89,12 +89,20 @@ public sealed class MapDrive(Func<byte[], Task> show, Func<Exception, Task> fail
         {
             MapRun? driven = null;
             Pace pace = new();
+            Task seen = Task.CompletedTask;
             while (Next(out CancellationToken cancel) is { } run)
             {
                 if (run != driven) (driven, pace) = (run, new());
                 bool moved = !_isStopped && !run.IsDone && await Drive(run, pace, cancel);
-                if ((moved || run == _wanted) && !_isResting) await show(MapFrame.Of(run, _units!, pace.Left_s(run), _isStopped));
+                if (_isResting || !moved && run != _wanted) continue;
+
+                // Driving does not wait for a page that still paints the piece before, except for the last.
+                if (moved && !run.IsDone && !seen.IsCompleted) continue;
+                await seen;
+                seen = show(MapFrame.Of(run, _units!, pace.Left_s(run), _isStopped));
             }
+
+            await seen;
         }
         catch (Exception exception)
         {

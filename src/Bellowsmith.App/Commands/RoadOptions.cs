@@ -47,11 +47,23 @@ internal sealed class RoadOptions
 
     private readonly Option<ulong> _seed = new("--seed") { Description = "Which of the many roads of this class.", DefaultValueFactory = _ => 1, HelpName = "number" };
 
-    public RoadOptions(Command command, double usualSeconds = 60)
+    private readonly (RoadClass Class, double Speed_m_per_s)? _usual;
+
+    /// <param name="command">Whose options.</param>
+    /// <param name="usualSeconds">Time driven where none is given.</param>
+    /// <param name="usual">The road where none is given, and the speed; null where both must be.</param>
+    public RoadOptions(Command command, double usualSeconds = 60, (RoadClass Class, double Speed_m_per_s)? usual = null)
     {
+        _usual = usual;
         _seconds.DefaultValueFactory = _ => usualSeconds;
         _bump.AcceptOnlyFromAmong([.. _shapes.Keys]);
-        _speed.Required = true;
+        _speed.Required = usual is null;
+        if (usual is { } unsaid)
+        {
+            _class.Description += $" {unsaid.Class} where no road is given.";
+            _speed.Description += FormattableString.Invariant($" {unsaid.Speed_m_per_s * 3.6:0} km/h where not given.");
+        }
+
         foreach (Option option in new Option[] { _class, _density, _bump, _length, _height, _ramp, _profile, _speed, _seconds, _seed }) command.Add(option);
         command.Validators.Add(Check);
     }
@@ -60,7 +72,7 @@ internal sealed class RoadOptions
     public RoadQuestion Question(ParseResult parsed)
     {
         RoadSurface surface = Surface(parsed);
-        double speed = parsed.GetValue(_speed)!.Value.Si;
+        double speed = parsed.GetValue(_speed)?.Si ?? _usual!.Value.Speed_m_per_s;
         double? asked = parsed.GetResult(_seconds) is { Implicit: false } ? parsed.GetValue(_seconds) : null;
         double time = asked ?? surface switch
         {
@@ -76,7 +88,8 @@ internal sealed class RoadOptions
         if (parsed.GetValue(_class) is { } rough) return new RoadOfClass(rough);
         if (parsed.GetValue(_density) is { } density) return new RoadOfVelocity(density);
         if (parsed.GetValue(_profile) is { } file) return new RoadAsMeasured(file, RoadTable.ReadFile(file));
-        return new RoadWithBump(Bump(parsed.GetValue(_bump)!, parsed.GetValue(_length)?.Si, parsed.GetValue(_height)?.Si, parsed.GetValue(_ramp)?.Si));
+        if (parsed.GetValue(_bump) is not { } bump) return new RoadOfClass(_usual!.Value.Class);
+        return new RoadWithBump(Bump(bump, parsed.GetValue(_length)?.Si, parsed.GetValue(_height)?.Si, parsed.GetValue(_ramp)?.Si));
     }
 
     private static Bump Bump(string name, double? length_m, double? height_m, double? ramp_m)
@@ -88,7 +101,8 @@ internal sealed class RoadOptions
     private void Check(CommandResult result)
     {
         Option[] kinds = [_class, _density, _bump, _profile];
-        if (kinds.Count(kind => result.GetResult(kind) is not null) != 1)
+        int given = kinds.Count(kind => result.GetResult(kind) is not null);
+        if (given > 1 || (given == 0 && _usual is null))
             result.AddError("Give exactly one of --road, --velocity-psd, --bump and --profile.");
         else if (result.GetResult(_bump) is null && new Option[] { _length, _height, _ramp }.Any(size => result.GetResult(size) is not null))
             result.AddError("--bump-length, --bump-height and --bump-ramp belong to --bump.");

@@ -35,15 +35,17 @@ class Board {
   listen() {
     const on = (target, name, hand, options = {}) => target.addEventListener(name, hand, { signal: this.stop.signal, ...options });
     on(this.root, "input", event => {
+      if (event.target.dataset.type) event.target.dataset.begun = "";
       if (event.target.dataset.slide) this.slide(event.target.dataset.slide, event.target.valueAsNumber);
       if (event.target.closest("[data-figures] .tabs")) this.show(event.target);
     });
     on(this.root, "change", event => {
       const { slide, type, choose } = event.target.dataset;
       if (slide) this.releaseSoon();
-      if (type) this.ask("Type", type, event.target.value);
+      if (type) this.typed(event.target);
       if (choose) this.choose(choose, event.target.value);
     });
+    on(this.root, "focusout", event => { delete event.target.dataset?.begun; });
     on(this.root, "click", event => {
       const button = event.target.closest("button");
       if (button?.dataset.choose) this.choose(button.dataset.choose, "");
@@ -62,6 +64,12 @@ class Board {
     resized.observe(this.svg);
     resized.observe(this.root.querySelector(".questions"));
     this.stop.signal.addEventListener("abort", () => resized.disconnect());
+  }
+
+  // A text begun stays as it is until it is handed over, whatever is painted meanwhile.
+  typed(value) {
+    delete value.dataset.begun;
+    this.ask("Type", value.dataset.type, value.value);
   }
 
   choose(field, choice) {
@@ -94,9 +102,10 @@ class Board {
     const handle = this.handles[field];
     const sign = { ArrowUp: 1, PageUp: 1, ArrowDown: -1, PageDown: -1 }[event.key];
     const typed = event.target.dataset?.type;
-    if (event.key === "Escape" && typed) { event.target.value = slider.text; return; }
+    if (event.key === "Escape" && typed) { delete event.target.dataset.begun; event.target.value = slider.text; return; }
     if (!sign && (typed || !["Home", "End"].includes(event.key))) return;
     event.preventDefault();
+    delete event.target.dataset.begun;
     const step = event.shiftKey || event.key.startsWith("Page") ? slider.coarse : slider.fine;
     const up = typed || !handle ? 1 : Math.sign(handle.perMillimetre);
     const to = event.key === "Home" ? slider.least : event.key === "End" ? slider.greatest : slider.value + sign * up * step;
@@ -192,6 +201,7 @@ class Board {
   async send() {
     if (this.busy) return;
     this.busy = true;
+    this.root.setAttribute("aria-busy", "true");
     try {
       while (this.waiting.length > 0) {
         this.paint(read(await this.program.invokeMethodAsync(...this.waiting.shift())));
@@ -200,6 +210,7 @@ class Board {
       }
     } finally {
       this.busy = false;
+      this.root.removeAttribute("aria-busy");
     }
   }
 
@@ -283,7 +294,7 @@ class Board {
     for (const value of this.root.querySelectorAll("[data-type]")) {
       const refused = frame.say[`${value.dataset.type}.refused`];
       value.setAttribute("aria-invalid", refused ? "true" : "false");
-      if (!refused) value.value = frame.say[`${value.dataset.type}.value`];
+      if (!refused && value.dataset.begun === undefined) value.value = frame.say[`${value.dataset.type}.value`];
     }
   }
 

@@ -29,6 +29,8 @@ public static class AnswerJson
 
     public static string Write(MapAnswer answer) => JsonSerializer.Serialize(answer, _context.MapAnswer);
 
+    public static string Write(SearchAnswer answer) => JsonSerializer.Serialize(answer, _context.SearchAnswer);
+
     public static string Write(SheetAnswer answer) => JsonSerializer.Serialize(answer, _context.SheetAnswer);
 
     public static string Write(LeakAnswer answer) => JsonSerializer.Serialize(answer, _context.LeakAnswer);
@@ -60,6 +62,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(MapAnswer))]
+[JsonSerializable(typeof(SearchAnswer))]
 [JsonSerializable(typeof(SheetAnswer))]
 [JsonSerializable(typeof(LeakAnswer))]
 [JsonSerializable(typeof(PairAnswer))]

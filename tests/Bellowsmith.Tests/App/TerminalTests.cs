@@ -34,6 +34,7 @@ public sealed class TerminalTests
     [InlineData("help-height", 0, "height", "--help")]
     [InlineData("help-damping", 0, "damping", "--help")]
     [InlineData("help-damper", 0, "damper", "--help")]
+    [InlineData("help-search", 0, "search", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
     {
         (int code, string output, string error) = await Prompt.Run(arguments);

@@ -60,7 +60,8 @@ public sealed record RideStrut
 
     /// <summary>Spring height at drive: the kit's, else the recommended; null where there is none.</summary>
     public double? DriveHeight_m() =>
-        Case is { } strut ? strut.Design.DriveHeight_m ?? InstalledHeightStudy.Answer(strut).Recommended?.Height_m : null;
+        Case is not { } strut ? null
+        : strut.Design.DriveHeight_m ?? (strut.Design.Target is null ? null : InstalledHeightStudy.Answer(strut).Recommended?.Height_m);
 
     /// <summary>Why nothing can be said at a click; null where it was measured or lies between those that were.</summary>
     internal string? Unmeasured(double click) => click >= Damper.Clicks[0] && click <= Damper.Clicks[^1] ? null

@@ -6,7 +6,7 @@ namespace Bellowsmith.Kits.Studies.Ride;
 public static class RideStudy
 {
     /// <summary>2 psi: what a cab gauge can be read to.</summary>
-    private const double GaugeStep_Pa = 2 * 6894.757293168361;
+    internal const double GaugeStep_Pa = 2 * 6894.757293168361;
 
     /// <summary>Every strut of a kit, each with its neighbours at the car's other load cases.</summary>
     /// <exception cref="FaultsException">The kit lacks what a run needs.</exception>

@@ -70,6 +70,13 @@ public sealed record MapAxis(MapVariable Variable, IReadOnlyList<double> Values)
     private static Unit Unit(MapVariable variable, string name) => UnitTable.Find(
         variable switch { MapVariable.Speed => Dimension.Speed, MapVariable.GaugePressure => Dimension.GaugePressure, _ => Dimension.Length }, name)!;
 
+    /// <summary>The whole clicks within those measured; the one there is where no whole one lies among them.</summary>
+    internal static double[] WholeClicks(Damper damper)
+    {
+        int first = (int)Math.Ceiling(damper.Clicks[0]), last = (int)Math.Floor(damper.Clicks[^1]);
+        return last < first ? [damper.Clicks[0]] : [.. Enumerable.Range(first, last - first + 1).Select(click => (double)click)];
+    }
+
     private static double[] WholeClicks(Damper damper, int count)
     {
         (double first, double last) = (Math.Ceiling(damper.Clicks[0]), Math.Floor(damper.Clicks[^1]));

@@ -15,11 +15,11 @@ public sealed record MapQuestion(
     RideStrut Strut, IReadOnlyList<RideStrut?> Loads, MapAxis X, MapAxis Y, RideQuantity Show, RoadQuestion Road, RideSetting Setting)
 {
     /// <summary>The strut, road and setting of one cell.</summary>
-    internal MapPlace At(int column, int row)
+    internal Trial At(int column, int row)
     {
-        MapPlace place = new(Strut, Road, Setting with { Click = Setting.Click ?? Strut.Click });
-        place = With(place, X.Variable, X.Values[column]);
-        return With(place, Y.Variable, Y.Values[row]);
+        Trial trial = new(Strut, Road, Setting with { Click = Setting.Click ?? Strut.Click });
+        trial = With(trial, X.Variable, X.Values[column]);
+        return With(trial, Y.Variable, Y.Values[row]);
     }
 
     /// <summary>Where the present setting stands along a variable; null where the strut has no such thing or cannot stand.</summary>
@@ -38,17 +38,14 @@ public sealed record MapQuestion(
     public bool DrivesAs(MapQuestion other) => X.Variable == other.X.Variable && Y.Variable == other.Y.Variable
         && X.Values.SequenceEqual(other.X.Values) && Y.Values.SequenceEqual(other.Y.Values) && At(0, 0) == other.At(0, 0);
 
-    private MapPlace With(MapPlace place, MapVariable variable, double value) => variable switch
+    private Trial With(Trial trial, MapVariable variable, double value) => variable switch
     {
-        MapVariable.Click => place with { Setting = place.Setting with { Click = value } },
-        MapVariable.Height => place with { Setting = place.Setting with { Height_m = value } },
-        MapVariable.GaugePressure => place with { Setting = place.Setting with { GaugePressure_Pa = value } },
-        MapVariable.Stop => place with { Setting = place.Setting with { StopFreeLength_m = value } },
-        MapVariable.Speed => place with { Road = place.Road with { Speed_m_per_s = value } },
-        MapVariable.Road => place with { Road = place.Road with { Surface = new RoadOfClass((RoadClass)(int)value) } },
-        _ => place with { Strut = Loads[(int)value] },
+        MapVariable.Click => trial with { Setting = trial.Setting with { Click = value } },
+        MapVariable.Height => trial with { Setting = trial.Setting with { Height_m = value } },
+        MapVariable.GaugePressure => trial with { Setting = trial.Setting with { GaugePressure_Pa = value } },
+        MapVariable.Stop => trial with { Setting = trial.Setting with { StopFreeLength_m = value } },
+        MapVariable.Speed => trial with { Road = trial.Road with { Speed_m_per_s = value } },
+        MapVariable.Road => trial with { Road = trial.Road with { Surface = new RoadOfClass((RoadClass)(int)value) } },
+        _ => trial with { Strut = Loads[(int)value] },
     };
 }
-
-/// <summary>A cell before it is driven; no strut where its load cannot be.</summary>
-internal readonly record struct MapPlace(RideStrut? Strut, RoadQuestion Road, RideSetting Setting);

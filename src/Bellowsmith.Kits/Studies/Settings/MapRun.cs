@@ -1,4 +1,3 @@
-using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.Settings;
@@ -11,8 +10,7 @@ public sealed class MapRun
 {
     private const int CoarsestStride = 8;
 
-    private readonly Stands _stands = new();
-    private readonly Dictionary<RoadQuestion, double[]> _roads = [];
+    private readonly Trials _trials = new();
     private readonly int[] _order;
     private readonly RideFigures?[] _figures;
     private readonly string?[] _reasons;
@@ -56,34 +54,11 @@ public sealed class MapRun
     /// <exception cref="OperationCanceledException">Cancelled; the cells of this call are then still to be driven.</exception>
     public void Advance(int cells, CancellationToken cancel = default)
     {
-        int end = Math.Min(_order.Length, _next + cells);
-        List<(int Cell, Corner Corner, RoadQuestion Road)> ready = [];
-        foreach (int cell in _order.AsSpan(_next..end))
-            if (Ready(cell) is { } corner) ready.Add(corner);
-        foreach (var road in ready.GroupBy(r => r.Road)) Drive([.. road], Heights(road.Key), cancel);
+        int end = Math.Min(_order.Length, _next + cells), columns = Question.X.Values.Count;
+        int[] now = _order[_next..end];
+        TrialResult[] results = _trials.Over(Array.ConvertAll(now, cell => Question.At(cell % columns, cell / columns)), cancel);
+        for (int k = 0; k < now.Length; k++) (_figures[now[k]], _reasons[now[k]]) = (results[k].Figures, results[k].Reason);
         _next = end;
-    }
-
-    private (int, Corner, RoadQuestion)? Ready(int cell)
-    {
-        MapPlace place = Question.At(cell % Question.X.Values.Count, cell / Question.X.Values.Count);
-        string reason = "the car's scales show less than the unsprung mass";
-        Stand? stand = place.Strut is { } strut ? _stands.Of(strut, place.Setting, out reason) : null;
-        _reasons[cell] = stand is null ? reason : Feasible.WhyNot(stand);
-        return _reasons[cell] is null ? (cell, stand!.Corner, place.Road) : null;
-    }
-
-    private void Drive((int Cell, Corner Corner, RoadQuestion)[] ready, double[] road_m, CancellationToken cancel)
-    {
-        RideFigures[] figures = new RideFigures[ready.Length];
-        RideRun.Over(Array.ConvertAll(ready, r => r.Corner), road_m, figures, Environment.ProcessorCount, cancel);
-        for (int k = 0; k < ready.Length; k++) _figures[ready[k].Cell] = figures[k];
-    }
-
-    private double[] Heights(RoadQuestion road)
-    {
-        if (!_roads.TryGetValue(road, out double[]? heights)) _roads[road] = heights = RideRoads.Heights(road);
-        return heights;
     }
 
     // Every eighth cell each way, then every fourth, second and single one of those still left.

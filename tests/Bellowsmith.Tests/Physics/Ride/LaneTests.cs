@@ -27,7 +27,7 @@ public sealed class LaneTests
         Assert.Equal(curve.At(v).Value, Summed(curve, v), 1e-9);
     });
 
-    [Fact] // whatever its knots, and wherever its zero: friction at 5 mm/s, a kink, a flat, knots far from zero; 1e-9 of its span
+    [Fact] // whatever its knots, and wherever its zero: friction at 5 mm/s, a kink, a flat, knots far from zero; 1e-7 of its span, for what is added is larger than what is left
     public void KnotSum_AnyKnots_IsTheCurve() =>
         Gen.Select(Gen.Double[5e-3, 0.5].Array[1, 30], Gen.Double[0, 500].Array[30], Gen.Int[0, 29], Gen.Double[-0.2, 1.2]).Sample((widths, rises, zero, at) =>
         {
@@ -37,7 +37,7 @@ public sealed class LaneTests
             MonotoneCurve curve = MonotoneCurve.Through(Array.ConvertAll(x, place => place - middle), Array.ConvertAll(y, force => force - offset), 100, 300);
             double v = x[^1] * at - middle;
 
-            Assert.Equal(curve.At(v).Value, Summed(curve, v), 1e-9 * span);
+            Assert.Equal(curve.At(v).Value, Summed(curve, v), 1e-7 * span);
         });
 
     [Fact] // the same sums, gathered lane by lane while driving and from the kept steps afterwards

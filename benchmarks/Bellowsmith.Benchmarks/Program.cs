@@ -13,11 +13,13 @@ string launcher = Path.Combine(root, "bellowsmith");
 Dictionary<string, Measured> timed = [];
 SciPy? scipy = null;
 SciPyVerdicts? verdicts = null;
+SciPyRide? ride = null;
 for (int round = 1; round <= Rounds; round++)
 {
     Console.Error.WriteLine($"Round {round} of {Rounds} ...");
     Keep(Measured.Of<Regimes>());
     Keep(Measured.Of<VerdictRegimes>());
+    Keep(Measured.Of<RideRegimes>());
     Measured[] processes = ProcessStart.Of(
         [launcher, "--version"], [launcher, "height", kit.Path, "--json"],
         ["dotnet", Path.Combine(AppContext.BaseDirectory, "EmptyProgram.dll")]);
@@ -27,6 +29,8 @@ for (int round = 1; round <= Rounds; round++)
     Keep(scipy.Timed);
     verdicts = SciPyVerdicts.Run(python, Path.Combine(benchmarks, "scipy", "verdicts.py"), kit);
     Keep(verdicts.Timed);
+    ride = SciPyRide.Run(python, Path.Combine(benchmarks, "scipy", "ride.py"), kit);
+    Keep(ride.Timed);
 }
 
 Line[] lines =
@@ -42,10 +46,15 @@ Line[] lines =
     new("clicks, 8 by 5 runs", timed["ClickSteps"], "gauge trial", timed["Gauge"]),
     new("200 units paired, left and right", timed["PairsByHand"], "SciPy, bisection on assignments", InSciPy("SciPy pairs"), MostTime_s: 50e-3),
     new("200 units paired, any with any", timed["Pairs"], "left and right", timed["PairsByHand"], MostTime_s: 50e-3),
+    new("a second of ride, two threads", timed["OnTwoThreads"], "Numba, RK4 on two threads", InSciPy("Numba ride"), MostTime_s: 4e-6, LeastTimesFaster: 10),
+    new("the same", timed["OnTwoThreads"], "SciPy, LSODA", InSciPy("SciPy ride"), LeastTimesFaster: 40_000),
+    new("a second of ride, one thread", timed["OnOneThread"], "two threads", timed["OnTwoThreads"]),
+    new("corner by corner, its scalar twin", timed["OneByOne"], "one thread, eight lanes", timed["OnOneThread"]),
     new("bellowsmith --version, warm", timed["Version"], "empty program on dotnet", timed["EmptyProgram"]),
     new("bellowsmith height KIT.json, warm", timed["HeightCommand"], "empty program on dotnet", timed["EmptyProgram"]),
 ];
 string report = Report.Machine(scipy, sdk, busy, Rounds) + Environment.NewLine + Report.Table(lines);
+report += Environment.NewLine + Report.Ride(timed) + Environment.NewLine;
 bool agrees = true;
 if (scipy is not null)
 {
@@ -54,6 +63,9 @@ if (scipy is not null)
     string[] apart = [.. verdicts!.Disagreements()];
     agrees &= apart.Length == 0;
     report += Environment.NewLine + (apart.Length == 0 ? "Verdicts: the same signals, gauge and worst pair in NumPy and SciPy." : "Verdicts differ: " + string.Join("; ", apart)) + Environment.NewLine;
+    string[] elsewhere = [.. ride!.Disagreements()];
+    agrees &= elsewhere.Length == 0;
+    report += Environment.NewLine + (elsewhere.Length == 0 ? $"Ride: the same r.m.s. acceleration within 0.5 % by {ride.Versions}." : "Rides differ: " + string.Join("; ", elsewhere)) + Environment.NewLine;
     report += Environment.NewLine + Report.Agreement(ours, scipy) + Environment.NewLine;
 }
 

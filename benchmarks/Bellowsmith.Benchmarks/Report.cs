@@ -2,14 +2,15 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using Bellowsmith.Kits.Studies.InstalledHeight;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Benchmarks;
 
-/// <summary>One line of the table. A target is in seconds or bytes; what has none holds.</summary>
+/// <summary>One line of the table. A target is in seconds, bytes or times faster than the baseline; what has none, or no baseline, holds.</summary>
 internal sealed record Line(
-    string Regime, Measured Measured, string Baseline, Measured? Beside, double? MostTime_s = null, long? MostBytes = null)
+    string Regime, Measured Measured, string Baseline, Measured? Beside, double? MostTime_s = null, long? MostBytes = null, double? LeastTimesFaster = null)
 {
-    public bool Holds => !(Measured.Median_s > MostTime_s) && !(Measured.Allocated_bytes > MostBytes);
+    public bool Holds => !(Measured.Median_s > MostTime_s) && !(Measured.Allocated_bytes > MostBytes) && !(Beside?.Median_s / Measured.Median_s < LeastTimesFaster);
 }
 
 /// <summary>The machine, the table of ratios, and whether SciPy agrees, as Markdown.</summary>
@@ -52,6 +53,14 @@ internal static class Report
             + $"here / SciPy {string.Join("; ", found)}.";
     }
 
+    /// <summary>The ride engine in times real time, and its share of what the machine can multiply and add.</summary>
+    public static string Ride(Dictionary<string, Measured> timed)
+    {
+        double operations = CountedLane.PerStep(), perSecond = operations / RideRun.Step_s / timed["OnOneThread"].Median_s, peak = 16 / timed["MultiplyAdd"].Median_s;
+        return Text($"Ride: {1 / timed["OnTwoThreads"].Median_s:#,0} x real time on two threads, {1 / timed["OnOneThread"].Median_s:#,0} x on one; ")
+            + Text($"{operations:0} floating-point operations a step, {perSecond * 1e-9:0.0} of the {peak * 1e-9:0.0} Gflop/s that one core multiplies and adds at its peak: {perSecond / peak:0 %}.");
+    }
+
     /// <summary>Load average over a minute; near 0 on a machine fit to measure on.</summary>
     public static string Busy() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
 
@@ -62,15 +71,19 @@ internal static class Report
         line.Measured.Allocated_bytes is { } bytes ? Text($"{bytes:#,0} B") : "",
         line.Baseline,
         line.Beside is { } beside ? Time(beside.Median_s) : "not compared",
-        line.Beside is { } b ? Text($"{line.Measured.Median_s / b.Median_s:0.000}") : "",
+        line.Beside is { } b ? Ratio(line.Measured.Median_s / b.Median_s) : "",
         Target(line),
     ];
 
+    private static string Ratio(double ratio) => ratio < 0.01 ? Text($"1 / {1 / ratio:#,0}") : Text($"{ratio:0.000}");
+
     private static string Target(Line line)
     {
-        if (line.MostTime_s is null && line.MostBytes is null) return "";
-        string target = line.MostTime_s is { } time ? $"under {Time(time)}" : $"{line.MostBytes} B";
-        return $"{target}: {(line.Holds ? "holds" : "MISSED")}";
+        List<string> targets = [];
+        if (line.MostTime_s is { } time) targets.Add($"under {Time(time)}");
+        if (line.MostBytes is { } bytes) targets.Add($"{bytes} B");
+        if (line.LeastTimesFaster is { } times && line.Beside is not null) targets.Add(Text($"1 / {times:#,0}"));
+        return targets.Count == 0 ? "" : $"{string.Join(", ", targets)}: {(line.Holds ? "holds" : "MISSED")}";
     }
 
     private static string Time(double time_s) => time_s switch

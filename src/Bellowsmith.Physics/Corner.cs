@@ -41,10 +41,10 @@ public sealed record Corner
     /// <summary>Fd over extension velocity with friction, N at the strut; see <see cref="Damper"/>.</summary>
     public required MonotoneCurve DamperForce { get; init; }
 
-    /// <summary>Bump stop over wheel travel, N at the strut, + pushes apart; null where there is none.</summary>
+    /// <summary>Bump stop over wheel travel, N at the strut, + pushes apart, nothing up to its first point; null where there is none.</summary>
     public MonotoneCurve? BumpStop { get; init; }
 
-    /// <summary>Top-out stop over wheel travel, N at the strut, − pulls together; null where there is none.</summary>
+    /// <summary>Top-out stop over wheel travel, N at the strut, − pulls together, nothing from its last point on; null where there is none.</summary>
     public MonotoneCurve? TopOut { get; init; }
 
     /// <summary>The force at the wheel that holds the sprung mass at drive, N.</summary>

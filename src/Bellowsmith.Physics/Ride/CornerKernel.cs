@@ -59,14 +59,15 @@ internal sealed class CornerKernel<T>
         ReadOnlySpan<CoolingPower<T>> coolingPowers = _cooling.Powers;
         ReadOnlySpan<T> leverPowers = _lever.Powers;
         KnotSum<T> damper = _damper.Sum, stops = _stops.Sum;
+        (T step, T halfStep, T halfSquare) = (c.Step, c.HalfStep, c.HalfSquare);
         T one = T.All(1), zero = T.All(0), less = T.All(-1);
         (T travel, T travelVelocity, T travelAcceleration) = (state.Travel, state.TravelVelocity, state.TravelAcceleration);
         (T wheel, T wheelVelocity, T wheelAcceleration, T entropy) = (state.Wheel, state.WheelVelocity, state.WheelAcceleration, state.Entropy);
         for (int k = 0; k < samples.Length; k++)
         {
-            travel = T.MultiplyAdd(c.Step, travelVelocity, T.MultiplyAdd(c.HalfSquare, travelAcceleration, travel));
-            wheel = T.MultiplyAdd(c.Step, wheelVelocity, T.MultiplyAdd(c.HalfSquare, wheelAcceleration, wheel));
-            T predicted = T.MultiplyAdd(c.Step, travelAcceleration, travelVelocity);
+            travel = T.MultiplyAdd(step, travelVelocity, T.MultiplyAdd(halfSquare, travelAcceleration, travel));
+            wheel = T.MultiplyAdd(step, wheelVelocity, T.MultiplyAdd(halfSquare, wheelAcceleration, wheel));
+            T predicted = T.MultiplyAdd(step, travelAcceleration, travelVelocity);
 
             T t = T.Max(less, T.Min(one, T.MultiplyAdd(travel, c.PerHalf, c.Offset)));
             T lever = Lever(leverPowers, t), velocity = lever * predicted;
@@ -85,8 +86,8 @@ internal sealed class CornerKernel<T>
 
             T lift = (tyre - c.TyreStatic) * c.PerWheel;
             T wheelNext = T.MultiplyAdd(force, c.MinusPerWheel, lift), travelNext = T.MultiplyAdd(force, c.MinusPerBoth, lift);
-            travelVelocity = T.MultiplyAdd(c.HalfStep, travelNext, T.MultiplyAdd(c.HalfStep, travelAcceleration, travelVelocity));
-            wheelVelocity = T.MultiplyAdd(c.HalfStep, wheelNext, T.MultiplyAdd(c.HalfStep, wheelAcceleration, wheelVelocity));
+            travelVelocity = T.MultiplyAdd(halfStep, travelNext, T.MultiplyAdd(halfStep, travelAcceleration, travelVelocity));
+            wheelVelocity = T.MultiplyAdd(halfStep, wheelNext, T.MultiplyAdd(halfStep, wheelAcceleration, wheelVelocity));
             (travelAcceleration, wheelAcceleration) = (travelNext, wheelNext);
             samples[k] = new() { Acceleration = force * c.PerBody, Travel = travel, DamperVelocity = velocity, TyreForce = tyre, StopForce = stop, Entropy = entropy };
         }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Bellowsmith.Physics.Ride;
 
 /// <summary>The roads that corners side by side are driven over: one under all of them, or one each, all of one length.</summary>
@@ -13,6 +15,7 @@ internal readonly ref struct LaneRoads
     public int Length => _each.IsEmpty ? _one.Length : _each[0].Length;
 
     /// <summary>The heights from a step on; lanes without a corner repeat the last one.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Fill<T>(int at, Span<T> heights_m)
         where T : struct, ILane<T>
     {

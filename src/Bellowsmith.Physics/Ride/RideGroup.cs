@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Bellowsmith.Physics.Ride;
 
 /// <summary>Corners side by side over their roads, group after group in the same memory.</summary>
@@ -12,6 +14,7 @@ internal sealed class RideGroup<T>(double step_s)
     private readonly LaneArray<CornerSample<T>> _samples = new(BlockLength);
 
     /// <summary>Drives no more corners than there are lanes, to the roads' end.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Drive(ReadOnlySpan<Corner> corners, LaneRoads roads, Span<RideFigures> figures, CancellationToken cancel = default)
     {
         _kernel.Load(corners, step_s);

@@ -48,6 +48,8 @@ internal sealed class RideStatistics<T>
         (_samples, _inBlock, _nextBlock) = (0, 0, 0);
     }
 
+    /// <summary>Takes the samples of the next steps, any number.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Take(ReadOnlySpan<CornerSample<T>> samples)
     {
         ref RideSums<T> sums = ref _sums.Items[0];

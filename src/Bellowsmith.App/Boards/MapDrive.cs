@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies.Settings;
 
@@ -10,8 +9,6 @@ namespace Bellowsmith.App.Boards;
 /// </summary>
 public sealed class MapDrive(Func<byte[], Task> show, Func<Exception, Task> fail) : IDisposable
 {
-    private const int FirstCells = 48, LeastCells = 16, MostCells = 512;
-    private const double Slice_s = 0.12;
     private static readonly SemaphoreSlim _turns = new(1);
 
     private readonly Lock _gate = new();
@@ -88,13 +85,21 @@ public sealed class MapDrive(Func<byte[], Task> show, Func<Exception, Task> fail
         try
         {
             MapRun? driven = null;
-            Pace pace = new();
+            MapPace pace = new();
+            Task seen = Task.CompletedTask;
             while (Next(out CancellationToken cancel) is { } run)
             {
                 if (run != driven) (driven, pace) = (run, new());
                 bool moved = !_isStopped && !run.IsDone && await Drive(run, pace, cancel);
-                if ((moved || run == _wanted) && !_isResting) await show(MapFrame.Of(run, _units!, pace.Left_s(run), _isStopped));
+                if (_isResting || !moved && run != _wanted) continue;
+
+                // Driving does not wait for a page that still paints the piece before, except for the last.
+                if (moved && !run.IsDone && !seen.IsCompleted) continue;
+                await seen;
+                seen = show(MapFrame.Of(run, _units!, pace.Left_s(run), _isStopped));
             }
+
+            await seen;
         }
         catch (Exception exception)
         {
@@ -117,7 +122,7 @@ public sealed class MapDrive(Func<byte[], Task> show, Func<Exception, Task> fail
     }
 
     // Whether its cells were driven; where it was cancelled they still are to be.
-    private static async Task<bool> Drive(MapRun run, Pace pace, CancellationToken cancel)
+    private static async Task<bool> Drive(MapRun run, MapPace pace, CancellationToken cancel)
     {
         try
         {
@@ -135,25 +140,6 @@ public sealed class MapDrive(Func<byte[], Task> show, Func<Exception, Task> fail
         catch (OperationCanceledException)
         {
             return false;
-        }
-    }
-
-    /// <summary>How many cells a slice has so that it takes about as long as it may.</summary>
-    private sealed class Pace
-    {
-        private double _driving_s;
-
-        public int Cells { get; private set; } = FirstCells;
-
-        public double? Left_s(MapRun run) => run.Driven == 0 ? null : _driving_s / run.Driven * (run.Cells - run.Driven);
-
-        public void Time(Action drive)
-        {
-            long start = Stopwatch.GetTimestamp();
-            drive();
-            double took_s = Stopwatch.GetElapsedTime(start).TotalSeconds;
-            _driving_s += took_s;
-            Cells = Math.Clamp((int)(Cells * Slice_s / Math.Max(1e-3, took_s)), LeastCells, MostCells);
         }
     }
 }

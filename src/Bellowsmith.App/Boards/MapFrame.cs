@@ -71,11 +71,11 @@ public static class MapFrame
         BoardWords.Split(
             say, "map.answer", words.Answer(), words.HereCell() is { } here && words.Number(run.Value(here.Column, here.Row)) is { } number ? number : "\0", "\0");
         say["map.shared"] = words.Shared();
-        IReadOnlyList<string> aside = words.Aside();
+        IReadOnlyList<string> aside = new MapNeighbours(run, units).Sentences();
         for (int k = 0; k < MostAside; k++) say[$"map.aside.{k}"] = aside.ElementAtOrDefault(k) ?? "";
         for (int k = 0; k < MostReasons; k++) say[$"map.reason.{k}"] = map.Reasons.ElementAtOrDefault(k)?.Sentence ?? "";
-        say["map.progress"] = MapWords.Progress(run, left_s, isStopped);
-        say["map.hint"] = say["map.progress"].Length > 0 ? "" : MapWords.Hint;
+        say["map.progress"] = MapHints.Progress(run, left_s, isStopped);
+        say["map.hint"] = say["map.progress"].Length > 0 ? "" : MapHints.Hint;
         say["map.whole"] = run.IsDone ? "yes" : "";
         say["map.stop"] = isStopped ? "Drive on" : "Stop";
         return say;

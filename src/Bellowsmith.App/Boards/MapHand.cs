@@ -23,7 +23,7 @@ public static class MapHand
                 case MapVariable.Load when question.Loads[at] is { } strut: setting = setting with { Load = strut.Load }; break;
                 case MapVariable.Speed: asked = asked with { Speed_m_per_s = value }; break;
                 case MapVariable.Road: asked = asked with { Road = (RoadClass)(int)value }; break;
-                default: return (view.Setting, view.Asked, MapWords.NotSetHere(axis.Variable));
+                default: return (view.Setting, view.Asked, MapHints.NotSetHere(axis.Variable));
             }
         }
 

@@ -25,7 +25,9 @@ export class SettingMap {
   paint(map) {
     if (!map) return;
     this.colours = ink(this.place);
-    const size = [this.place.clientWidth, this.place.clientHeight, devicePixelRatio], key = JSON.stringify([size, this.colours.ink, this.colours.paper]);
+    const size = [this.place.clientWidth, this.place.clientHeight, devicePixelRatio];
+    this.box = { left: margin.left, top: margin.top, width: size[0] - margin.left - margin.right, height: size[1] - margin.top - margin.bottom };
+    const key = JSON.stringify([size, this.colours.ink, this.colours.paper]);
     if (map !== this.map || key !== this.key) {
       const other = this.map && (map.x.values.length !== this.map.x.values.length || map.y.values.length !== this.map.y.values.length || map.x.title !== this.map.x.title || map.y.title !== this.map.y.title);
       if (other) this.cursor = null;
@@ -44,10 +46,6 @@ export class SettingMap {
     const context = canvas.getContext("2d");
     context.setTransform(devicePixelRatio, 0, 0, devicePixelRatio, 0, 0);
     return context;
-  }
-
-  get box() {
-    return { left: margin.left, top: margin.top, width: this.place.clientWidth - margin.left - margin.right, height: this.place.clientHeight - margin.top - margin.bottom };
   }
 
   get columns() { return this.map.x.values.length; }

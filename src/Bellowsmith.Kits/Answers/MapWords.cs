@@ -60,30 +60,12 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
 
     public int Decimals() => Question.Show.Dimension is { } dimension ? units.Decimals(dimension) : Question.Show.Decimals;
 
-    /// <summary>"Click 8 and a spring height of 73.5 mm: 0.95 m/s².", or why there is none.</summary>
+    /// <summary>"Click 8 and a spring height of 73.5 mm: 0.95 m/s².", or why there is none; empty off the map.</summary>
     public string Cell(int column, int row)
     {
+        if (column < 0 || row < 0 || column >= Question.X.Values.Count || row >= Question.Y.Values.Count) return "";
         string place = Place(column, row), said = Number(map.Value(column, row)) ?? map.Reason(column, row) ?? "not driven yet";
         return $"{Upper(place)}: {said}.";
-    }
-
-    /// <summary>
-    /// What lies one cell aside of the present setting, along, up and all round: "One click aside: 0.99 m/s² (+2 %) at click 7;
-    /// 0.97 m/s² at click 9." Empty where the setting is off the map or cannot be driven.
-    /// </summary>
-    public IReadOnlyList<string> Aside()
-    {
-        if (HereCell() is not { } here || double.IsNaN(map.Value(here.Column, here.Row))) return [];
-        List<string> said = [];
-        foreach ((MapAxis axis, (int Column, int Row)[] cells) in ((MapAxis, (int, int)[])[])
-            [(Question.X, [(here.Column - 1, here.Row), (here.Column + 1, here.Row)]), (Question.Y, [(here.Column, here.Row - 1), (here.Column, here.Row + 1)])])
-        {
-            string[] beside = [.. cells.Where(c => c.Column >= 0 && c.Row >= 0 && c.Column < Question.X.Values.Count && c.Row < Question.Y.Values.Count)
-                .Select(c => Beside(axis, c.Column, c.Row, axis == Question.X ? c.Column : c.Row, map.Value(here.Column, here.Row)))];
-            if (beside.Length > 0) said.Add($"{(axis.Variable == MapVariable.Click ? "One click" : $"One step of {Title(axis.Variable)}")} aside: {string.Join("; ", beside)}.");
-        }
-
-        return [.. said, Around(here.Column, here.Row)];
     }
 
     /// <summary>What every cell has in common: "Everywhere a C road, 80 km/h and "driver".".</summary>
@@ -98,26 +80,6 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         return $"Everywhere {string.Join(", ", shared)}, driven {Question.Road.Time_s.ToString("0.#", CultureInfo.InvariantCulture)} s.";
     }
 
-    /// <summary>What a hand may do on it.</summary>
-    public const string Hint = "Point at a cell, or move with the arrow keys; a click or Enter makes it the setting.";
-
-    /// <summary>Before anything is driven.</summary>
-    public const string Before = "Every setting of two kinds, driven over this road and laid side by side.";
-
-    /// <summary>How far it is driven, where that takes longer than a second or was stopped; else empty.</summary>
-    public static string Progress(MapRun map, double? left_s, bool isStopped)
-    {
-        string driven = $"{map.Driven} of {map.Cells} settings driven";
-        if (map.IsDone) return "";
-        if (isStopped) return $"Stopped: {driven}.";
-        return left_s is > 1 ? string.Create(CultureInfo.InvariantCulture, $"{driven}, about {Math.Ceiling(left_s.Value):F0} s left.") : "";
-    }
-
-    /// <summary>Why a cell along such an axis cannot become the setting of a page.</summary>
-    public static string NotSetHere(MapVariable variable) => variable == MapVariable.Stop
-        ? "A stop's length is a part of the damper document: put the length wanted there. Click, height, load, speed and road can be taken from the map."
-        : "Gauge pressure at load moves the car with the thread left alone, and this page holds the car: take a height instead. Click, height, load, speed and road can be taken from the map.";
-
     /// <summary>What an axis is called.</summary>
     public static string Title(MapVariable variable) => variable switch
     {
@@ -129,21 +91,6 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         MapVariable.Road => "road class",
         _ => "load",
     };
-
-    /// <summary>A reason in a word or two, to stand inside what it forbids.</summary>
-    public static string Word(string reason) => reason switch
-    {
-        "it takes more than the spring's greatest gauge pressure" => "gauge limit",
-        "the thread does not reach" => "thread",
-        "the spring cannot carry the load there within its data" => "outside data",
-        "the car rests on its stop there" => "on the stop",
-        "the strut is topped out there" => "topped out",
-        _ => "not driven",
-    };
-
-    /// <summary>"Gauge limit, 12 % of the map: it takes more than the spring's greatest gauge pressure."</summary>
-    public static string Sentence(string reason, int cells, int all) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Upper(Word(reason))}, {100.0 * cells / all:F0} % of the map: {reason}.");
 
     /// <summary>What stands at a column or row: "8", "C", "driver".</summary>
     public string Tick(MapAxis axis, int at) => axis.Variable == MapVariable.Click
@@ -187,26 +134,7 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
 
     private static string Lower(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 
-    private static string Upper(string words) => char.ToUpperInvariant(words[0]) + words[1..];
-
-    // How much worse it can get one cell off in any direction, corners among them.
-    private string Around(int column, int row)
-    {
-        double here = map.Value(column, row);
-        double[] around = [.. from r in Enumerable.Range(row - 1, 3) from c in Enumerable.Range(column - 1, 3)
-            where r >= 0 && c >= 0 && r < Question.Y.Values.Count && c < Question.X.Values.Count && (c, r) != (column, row) select map.Value(c, r)];
-        string cannot = around.Count(double.IsNaN) is > 0 and int none ? $"; {none} of {around.Length} neighbours cannot be driven" : "";
-        if (around.All(double.IsNaN)) return "No neighbour can be driven.";
-        double most = around.Where(v => !double.IsNaN(v)).Max(), least = around.Where(v => !double.IsNaN(v)).Min();
-        return $"Over all its neighbours it lies from {Number(Math.Min(least, here))} to {Number(Math.Max(most, here))}{cannot}.";
-    }
-
-    private string Beside(MapAxis axis, int column, int row, int at, double here)
-    {
-        double value = map.Value(column, row), change = 100 * (value - here) / here;
-        string place = Value(axis.Variable, axis.Values[at]), share = here == 0 || !(Math.Abs(change) >= 0.5) ? "" : string.Create(CultureInfo.InvariantCulture, $" ({change:+0;−0} %)");
-        return Number(value) is { } number ? $"{number}{share} at {place}" : $"none at {place}, {map.Reason(column, row) ?? "not driven yet"}";
-    }
+    internal static string Upper(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private string Words(MapAxis axis, int at) => Words(axis.Variable, axis.Values[at]);
 

@@ -141,69 +141,10 @@ public sealed record SettingMap
     {
         int columns = map.Question.X.Values.Count;
         return [.. sources.Select((source, cell) => (Reason: map.Reason(source % columns, source / columns), Cell: cell)).Where(c => c.Reason is not null)
-            .GroupBy(c => c.Reason!, c => c.Cell).Select(g => new MapReason(MapWords.Word(g.Key), MapWords.Sentence(g.Key, g.Count(), map.Cells), [.. g]))
+            .GroupBy(c => c.Reason!, c => c.Cell).Select(g => new MapReason(MapHints.Word(g.Key), MapHints.Sentence(g.Key, g.Count(), map.Cells), [.. g]))
             .OrderByDescending(r => r.Cells.Length)];
     }
 }
 
 /// <summary>A place on the map and what to write beside it.</summary>
 public sealed record MapPoint(double X, double Y, string Label);
-
-/// <summary>Why some cells are infeasible: in a word or two, as a sentence, and which.</summary>
-public sealed record MapReason(string Word, string Sentence, int[] Cells)
-{
-    /// <summary>The cells in patches that hang together along edges, on a map with so many columns.</summary>
-    public IEnumerable<int[]> Patches(int columns)
-    {
-        HashSet<int> left = [.. Cells];
-        foreach (int first in Cells)
-        {
-            if (!left.Remove(first)) continue;
-            List<int> patch = [first];
-            for (int k = 0; k < patch.Count; k++)
-                foreach (int beside in Beside(patch[k], columns))
-                    if (left.Remove(beside)) patch.Add(beside);
-            yield return [.. patch];
-        }
-    }
-
-    private static IEnumerable<int> Beside(int cell, int columns)
-    {
-        if (cell % columns > 0) yield return cell - 1;
-        if (cell % columns < columns - 1) yield return cell + 1;
-        yield return cell - columns;
-        yield return cell + columns;
-    }
-}
-
-/// <summary>One side of a map: where its columns or rows stand, and the edges between them.</summary>
-public sealed record MapSide(ChartAxis Axis, double[] Values, double[] Edges, bool IsChoice)
-{
-    private const int MostClicks = 26;
-
-    public int Count => Values.Length;
-
-    /// <summary>The value at a place between columns or rows.</summary>
-    public double At(double place)
-    {
-        int below = Math.Clamp((int)place, 0, Math.Max(0, Count - 2));
-        return Count == 1 ? Values[0] : Values[below] + (place - below) * (Values[below + 1] - Values[below]);
-    }
-
-    internal static MapSide Of(MapAxis axis, MapWords words)
-    {
-        double[] values = [.. axis.Values.Select(v => words.Shown(axis.Variable, v))];
-        double[] edges = [.. Enumerable.Range(0, values.Length + 1).Select(k => Edge(values, k))];
-        (string title, string unit) = words.Axis(axis.Variable);
-        bool isWhole = axis.IsChoice || axis.Variable == MapVariable.Click && values.Length <= MostClicks;
-        return new MapSide(
-            new ChartAxis(title, unit, edges[0], edges[^1], 0) { OwnTicks = isWhole ? [.. values.Select((v, k) => new ChartTick(v, words.Tick(axis, k)))] : null },
-            values, edges, axis.IsChoice);
-    }
-
-    private static double Edge(double[] values, int k)
-    {
-        if (values.Length == 1) return values[0] + (k == 0 ? -0.5 : 0.5);
-        return k == 0 ? values[0] - (values[1] - values[0]) / 2 : k == values.Length ? values[^1] + (values[^1] - values[^2]) / 2 : (values[k - 1] + values[k]) / 2;
-    }
-}

@@ -96,14 +96,16 @@ public sealed class SettingMapTests
     {
         MapRun run = Run(MapVariable.Click, MapVariable.Height);
         MapWords words = new(run, DisplayUnits.Metric);
+        IReadOnlyList<string> aside = new MapNeighbours(run, DisplayUnits.Metric).Sentences();
         (int column, int row) = words.HereCell()!.Value;
         string left = run.Value(column - 1, row).ToString("F2", CultureInfo.InvariantCulture);
 
-        Assert.StartsWith($"One click aside: {left} m/s²", words.Aside()[0], StringComparison.Ordinal);
-        Assert.Equal(3, words.Aside().Count);
-        Assert.StartsWith("Over all its neighbours it lies from ", words.Aside()[2], StringComparison.Ordinal);
+        Assert.StartsWith($"One click aside: {left} m/s²", aside[0], StringComparison.Ordinal);
+        Assert.Equal(3, aside.Count);
+        Assert.StartsWith("Over all its neighbours it lies from ", aside[2], StringComparison.Ordinal);
         Assert.Equal("Everywhere a C road, 72 km/h, \"driver, half tank\", driven 7 s.", words.Shared());
         Assert.EndsWith(": the thread does not reach.", words.Cell(0, 1), StringComparison.Ordinal);
+        Assert.Equal("", words.Cell(0, 6));
     }
 
     [Fact]

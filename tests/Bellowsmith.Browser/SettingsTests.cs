@@ -16,7 +16,7 @@ public sealed partial class SettingsTests(Served served)
         await Expect(Answer(page)).ToHaveTextAsync(AnAnswer());
         await Expect(page.Locator("#map-shared")).ToHaveTextAsync(new Regex("^Everywhere a B road, 80 km/h, \"driver, half tank\", driven 30 s"));
         await Expect(page.Locator("[data-question=settings] .reason:visible").First).ToHaveTextAsync(new Regex(@"^\w[\w ]+, \d+ % of the map: "));
-        await Expect(page.Locator("[data-question=settings] .why").First).ToHaveTextAsync(new Regex(@"^One click aside: \d\.\d\d m/s².* at click 7; "));
+        await Expect(page.Locator("[data-question=settings] .said").First).ToHaveTextAsync(new Regex(@"^One click aside: \d\.\d\d m/s².* at click 7; "));
         Assert.True(await Inked(page) > 0.02);
     }
 

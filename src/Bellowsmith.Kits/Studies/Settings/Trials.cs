@@ -21,6 +21,7 @@ internal sealed class Trials
     {
         TrialResult[] results = new TrialResult[trials.Count];
         List<(int Trial, Corner Corner)> ready = [];
+        _stands.Prepare(trials.Where(t => t.Strut is not null).Select(t => (t.Strut!, t.Setting)));
         for (int k = 0; k < trials.Count; k++)
         {
             (Stand? stand, string? reason) = Ready(trials[k]);

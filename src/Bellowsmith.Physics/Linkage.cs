@@ -2,7 +2,10 @@ using Bellowsmith.Physics.Linkages;
 
 namespace Bellowsmith.Physics;
 
-/// <summary>Where a linkage's way ends: it follows so far, and the part that takes most force there holds it.</summary>
+/// <summary>
+/// Where a linkage's way ends: its parts come into line so that it goes no further, and turns back. What holds it is the part whose being
+/// a little longer or shorter would move that end most.
+/// </summary>
 /// <param name="Travel_m">The last wheel travel reached, bump +.</param>
 /// <param name="Rack_m">The last rack travel reached, to the left +.</param>
 /// <param name="Part">What holds it.</param>
@@ -54,7 +57,8 @@ public sealed class Linkage
         Place middle = _start;
         if (rack_m != 0 && HasRack && !_walk.To(0, rack_m, ref middle))
         {
-            LinkageLimit limit = Ended(middle);
+            // The rack moves nothing but the tie rod: it and its lever have come into line.
+            LinkageLimit limit = new(middle.Travel_m, middle.Rack_m, LinkagePart.TieRod);
             for (int i = 0; i < travels_m.Length; i++) points[i] = new(travels_m[i], rack_m, null, limit);
             return;
         }
@@ -75,12 +79,10 @@ public sealed class Linkage
         LinkageLimit? limit = null;
         foreach (int i in order)
         {
-            if (limit is null && !_walk.To(travels_m[i], place.Rack_m, ref place)) limit = Ended(place);
+            if (limit is null && !_walk.To(travels_m[i], place.Rack_m, ref place)) limit = new(place.Travel_m, place.Rack_m, _walk.MostLoaded(place));
             points[i] = new(travels_m[i], rack_m, limit is null ? new LinkageState(this, place) : null, limit);
         }
     }
-
-    private LinkageLimit Ended(in Place place) => new(place.Travel_m, place.Rack_m, _walk.MostLoaded(place));
 
     private static void Sort(Span<int> order, ReadOnlySpan<double> travels_m)
     {

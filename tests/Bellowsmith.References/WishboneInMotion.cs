@@ -97,6 +97,19 @@ public sealed class WishboneInMotion
         Assert.Equal(16.93, 10 / _linkage.Rest.Strut.MotionRatio, 0.01);
     }
 
+    [Theory] // DERIVED; camber top out, toe in, the spin axis across the car at rest
+    [InlineData(50, -0.176, 0.136)]
+    [InlineData(-50, -0.208, 0.131)]
+    [InlineData(100, -0.749, 0.576)]
+    [InlineData(-100, -0.961, 0.537)]
+    public void At_Travel_IsTheDerived(double travel_mm, double camber_deg, double toe_deg)
+    {
+        LinkageState state = _linkage.At(travel_mm * 1e-3).State!;
+
+        Assert.Equal(camber_deg, state.Camber_rad * 180 / Math.PI, 6e-4);
+        Assert.Equal(toe_deg, state.Toe_rad * 180 / Math.PI, 6e-4);
+    }
+
     private static BodyMotion Arm(LinkagePart part) => _linkage.Rest.Arm(part)!.Value;
 
     private static Point At(double x_mm, double y_mm, double z_mm) => 1e-3 * new Point(x_mm, y_mm, z_mm);

@@ -46,7 +46,10 @@ internal sealed class Walk
         return true;
     }
 
-    /// <summary>The part that takes most force where the wheel is pushed along its travel: where the way ends, the one that ends it.</summary>
+    /// <summary>
+    /// The part that takes most force where the wheel is pushed along its travel. Where the way ends, forces are to each other as the
+    /// end's derivatives by the parts' lengths.
+    /// </summary>
     public LinkagePart MostLoaded(in Place place)
     {
         Span<double> matrix = stackalloc double[Size * Size], row = stackalloc double[Size], force = stackalloc double[Size];

@@ -1,8 +1,8 @@
 namespace Bellowsmith.Physics.Linkages;
 
 /// <summary>
-/// One scalar the pose must keep at 0, in m. <paramref name="arm"/> is a point of the knuckle from the wheel centre at rest. Rows of
-/// the Jacobian are by displacement of the wheel centre and by rotation, so that a row's multiplier is the force in the part.
+/// One scalar the pose must keep at 0, in m. <paramref name="arm"/> is a point of the knuckle from the wheel centre at rest. Its
+/// derivatives are by displacement of the wheel centre and by rotation, so that its multiplier is the force in the part.
 /// </summary>
 internal abstract class Constraint(LinkagePart part, Point arm)
 {
@@ -13,8 +13,8 @@ internal abstract class Constraint(LinkagePart part, Point arm)
 
     public virtual double PerRack(in Pose pose, double rack_m) => 0;
 
-    /// <summary>The value, and its derivatives into the row.</summary>
-    public abstract double Value(in Pose pose, double travel_m, double rack_m, Span<double> row);
+    /// <summary>The value, and its derivatives into a column of the transposed Jacobian.</summary>
+    public abstract double Value(in Pose pose, double travel_m, double rack_m, Span<double> column);
 
     /// <summary>Minus its second derivative by travel but for the accelerations' own share.</summary>
     public abstract double Bend(in Pose pose, double rack_m, in Twist rate);
@@ -23,8 +23,13 @@ internal abstract class Constraint(LinkagePart part, Point arm)
 
     protected static Point Centripetal(in Twist rate, Point arm) => rate.Spin.Cross(rate.Spin.Cross(arm));
 
-    protected static void Write(Span<double> row, Point force, Point moment) =>
-        (row[0], row[1], row[2], row[3], row[4], row[5]) = (force.X, force.Y, force.Z, moment.X, moment.Y, moment.Z);
+    protected static void Write(Span<double> column, Point force, Point moment)
+    {
+        const int Next = SixBySix.Stride;
+        column = column[..(5 * Next + 1)];
+        (column[0], column[Next], column[2 * Next]) = (force.X, force.Y, force.Z);
+        (column[3 * Next], column[4 * Next], column[5 * Next]) = (moment.X, moment.Y, moment.Z);
+    }
 }
 
 /// <summary>The wheel centre's height follows the travel; of a beam axle the other wheel's too.</summary>
@@ -32,10 +37,10 @@ internal sealed class WheelHeight(Point wheel, Point centre) : Constraint(Linkag
 {
     public override double PerTravel => 1;
 
-    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> row)
+    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> column)
     {
         Point arm = Arm(pose);
-        Write(row, Point.Up, arm.Cross(Point.Up));
+        Write(column, Point.Up, arm.Cross(Point.Up));
         return pose.Position.Z + arm.Z - wheel.Z - travel_m;
     }
 
@@ -50,10 +55,10 @@ internal sealed class FixedLength(LinkagePart part, Point inner, Point outer, Po
 
     public override double PerRack(in Pose pose, double rack_m) => onRack ? Rod(pose, Arm(pose), rack_m).Y / _length_m : 0;
 
-    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> row)
+    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> column)
     {
         Point arm = Arm(pose), rod = Rod(pose, arm, rack_m);
-        Write(row, rod / _length_m, arm.Cross(rod) / _length_m);
+        Write(column, rod / _length_m, arm.Cross(rod) / _length_m);
         // (|u| − L)(|u| + L)/2L keeps digits that the squares would lose.
         double length_m = rod.Length;
         return (length_m - _length_m) * (length_m + _length_m) / (2 * _length_m);
@@ -72,10 +77,10 @@ internal sealed class FixedLength(LinkagePart part, Point inner, Point outer, Po
 /// <summary>A point of the car stays on a line of the knuckle, told along one direction square to the line.</summary>
 internal sealed class OnAxis(Point top, Point bottom, Point across, Point centre) : Constraint(LinkagePart.Strut, bottom - centre)
 {
-    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> row)
+    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> column)
     {
         Point arm = Arm(pose), n = pose.Rotation.Of(across), reach = top - pose.Position - arm;
-        Write(row, -n, n.Cross(reach) - arm.Cross(n));
+        Write(column, -n, n.Cross(reach) - arm.Cross(n));
         return n.Dot(reach);
     }
 
@@ -89,10 +94,10 @@ internal sealed class OnAxis(Point top, Point bottom, Point across, Point centre
 /// <summary>A point of the knuckle stays in a plane of the car.</summary>
 internal sealed class InPlane(LinkagePart part, Point place, Point normal, Point centre) : Constraint(part, place - centre)
 {
-    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> row)
+    public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> column)
     {
         Point arm = Arm(pose);
-        Write(row, normal, arm.Cross(normal));
+        Write(column, normal, arm.Cross(normal));
         return normal.Dot(pose.Position + arm - place);
     }
 

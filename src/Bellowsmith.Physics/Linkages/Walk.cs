@@ -9,7 +9,7 @@ internal sealed class Walk
 {
     private const int Size = SixBySix.Size, MostMends = 6;
     private const double LongestStride_m = 0.03, ShortestStride_m = 1e-8, FarthestMove_m = 0.12;
-    private const double MendShare = 0.05, Shrink = 0.2, Closed_m = 1e-7, Rounding_m = 1e-10;
+    private const double MendShare = 0.05, Shrink = 0.2, Closed_m = 1e-9;
 
     private readonly Constraint[] _constraints;
     private readonly int _sign;
@@ -18,10 +18,9 @@ internal sealed class Walk
     {
         _constraints = constraints;
         Place rest = new(0, 0, new(centre, Turn.None), default, default, default);
-        Span<double> matrix = stackalloc double[Size * Size], value = stackalloc double[Size];
-        Span<int> order = stackalloc int[Size];
-        _sign = Factor(rest.Pose, 0, 0, matrix, order, value);
-        if (_sign != 0) Rest = Derived(rest, matrix, order);
+        Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[Size];
+        _sign = Invert(rest.Pose, 0, 0, inverse, value);
+        if (_sign != 0) Rest = Derived(rest, inverse);
     }
 
     /// <summary>The rest position; null where the wheel cannot move there, or in more than one way.</summary>
@@ -52,22 +51,16 @@ internal sealed class Walk
     /// </summary>
     public LinkagePart MostLoaded(in Place place)
     {
-        Span<double> matrix = stackalloc double[Size * Size], row = stackalloc double[Size], force = stackalloc double[Size];
-        Span<int> order = stackalloc int[Size];
+        Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[Size];
+        Invert(place.Pose, place.Travel_m, place.Rack_m, inverse, value);
+        Dictionary<LinkagePart, double> forces = [];
         for (int i = 0; i < Size; i++)
         {
-            _constraints[i].Value(place.Pose, place.Travel_m, place.Rack_m, row);
-            for (int j = 0; j < Size; j++) matrix[j * Size + i] = row[j];
-            force[i] = 0;
+            double force = inverse[i * SixBySix.Stride + 2];
+            LinkagePart part = _constraints[i].Part;
+            if (part != LinkagePart.Wheel) forces[part] = forces.GetValueOrDefault(part) + force * force;
         }
 
-        force[2] = 1;
-        SixBySix.Factor(matrix, order);
-        SixBySix.Solve(matrix, order, force);
-        var forces = new Dictionary<LinkagePart, double>();
-        for (int i = 0; i < Size; i++)
-            if (_constraints[i].Part != LinkagePart.Wheel)
-                forces[_constraints[i].Part] = forces.GetValueOrDefault(_constraints[i].Part) + force[i] * force[i];
         return forces.MaxBy(known => known.Value).Key;
     }
 
@@ -75,55 +68,51 @@ internal sealed class Walk
     {
         double travel = travel_m - place.Travel_m, rack = rack_m - place.Rack_m;
         Twist foretold = travel * place.PerTravel + rack * place.PerRack + 0.5 * travel * travel * place.Bend;
-        double most_m = MendShare * foretold.Size_m + Rounding_m;
+        double most_m = MendShare * foretold.Size_m + Closed_m;
         if (!(foretold.Size_m < FarthestMove_m)) return false;
         Pose pose = place.Pose.Moved(foretold);
-        Span<double> matrix = stackalloc double[Size * Size], value = stackalloc double[Size];
-        Span<int> order = stackalloc int[Size];
+        Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[Size];
         for (int mends = 0; mends < MostMends; mends++)
         {
-            if (Factor(pose, travel_m, rack_m, matrix, order, value) != _sign) return false;
-            SixBySix.Solve(matrix, order, value);
-            Twist mend = -1.0 * Twist.From(value);
+            if (Invert(pose, travel_m, rack_m, inverse, value) != _sign) return false;
+            Twist mend = -1.0 * Times(inverse, value);
             if (!(mend.Size_m <= most_m)) return false;
             pose = pose.Moved(mend);
+            // The mend after so small a one is rounding; the derivatives are taken where it began.
             if (mend.Size_m < Closed_m)
             {
-                Place closed = new(travel_m, rack_m, pose, default, default, default);
-                if (mend.Size_m > Rounding_m)
-                {
-                    if (Factor(pose, travel_m, rack_m, matrix, order, value) != _sign) return false;
-                    SixBySix.Solve(matrix, order, value);
-                    closed = closed with { Pose = pose.Moved(-1.0 * Twist.From(value)) };
-                }
-
-                place = Derived(closed, matrix, order);
+                place = Derived(new(travel_m, rack_m, pose, default, default, default), inverse);
                 return true;
             }
 
-            most_m = Shrink * mend.Size_m;
+            most_m = Math.Max(Shrink * mend.Size_m, Closed_m);
         }
 
         return false;
     }
 
-    private int Factor(in Pose pose, double travel_m, double rack_m, Span<double> matrix, Span<int> order, Span<double> value)
+    /// <summary>The values and the transposed inverse Jacobian; the sign of its determinant.</summary>
+    private int Invert(in Pose pose, double travel_m, double rack_m, Span<double> inverse, Span<double> value)
     {
-        for (int i = 0; i < Size; i++) value[i] = _constraints[i].Value(pose, travel_m, rack_m, matrix.Slice(i * Size, Size));
-        return SixBySix.Factor(matrix, order);
+        for (int i = 0; i < Size; i++) value[i] = _constraints[i].Value(pose, travel_m, rack_m, inverse[i..]);
+        return SixBySix.Invert(inverse);
     }
 
-    private Place Derived(in Place place, ReadOnlySpan<double> matrix, ReadOnlySpan<int> order)
+    private static Twist Times(Span<double> inverse, ReadOnlySpan<double> value)
+    {
+        Span<double> sum = stackalloc double[SixBySix.Stride];
+        SixBySix.Combine(inverse, value, sum);
+        return Twist.From(sum);
+    }
+
+    private Place Derived(in Place place, Span<double> inverse)
     {
         Span<double> b = stackalloc double[Size];
         for (int i = 0; i < Size; i++) b[i] = _constraints[i].PerTravel;
-        SixBySix.Solve(matrix, order, b);
-        Twist perTravel = Twist.From(b);
+        Twist perTravel = Times(inverse, b);
         for (int i = 0; i < Size; i++) b[i] = _constraints[i].PerRack(place.Pose, place.Rack_m);
-        SixBySix.Solve(matrix, order, b);
-        Twist perRack = Twist.From(b);
+        Twist perRack = Times(inverse, b);
         for (int i = 0; i < Size; i++) b[i] = _constraints[i].Bend(place.Pose, place.Rack_m, perTravel);
-        SixBySix.Solve(matrix, order, b);
-        return place with { PerTravel = perTravel, PerRack = perRack, Bend = Twist.From(b) };
+        return place with { PerTravel = perTravel, PerRack = perRack, Bend = Times(inverse, b) };
     }
 }

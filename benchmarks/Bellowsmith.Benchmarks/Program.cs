@@ -43,7 +43,7 @@ Line[] lines =
     new("clicks, 8 by 5 runs", timed["ClickSteps"], "gauge trial", timed["Gauge"]),
     new("200 units paired, left and right", timed["PairsByHand"], "SciPy, bisection on assignments", InSciPy("SciPy pairs"), MostTime_s: 50e-3),
     new("200 units paired, any with any", timed["Pairs"], "left and right", timed["PairsByHand"], MostTime_s: 50e-3),
-    new("strut corner, 41 travels × 21 racks", timed["StrutSweep"], "one Math.Exp", timed["Exponential"], MostTime_s: 2e-3),
+    new("strut corner, 41 travels × 21 racks", timed["StrutSweep"], "height study", timed["Height"], MostTime_s: 2e-3),
     new("five links, 41 travels × 21 racks", timed["FiveLinkSweep"], "strut corner", timed["StrutSweep"], MostTime_s: 6e-3),
     new("bellowsmith --version, warm", timed["Version"], "empty program on dotnet", timed["EmptyProgram"]),
     new("bellowsmith height KIT.json, warm", timed["HeightCommand"], "empty program on dotnet", timed["EmptyProgram"]),

@@ -141,6 +141,41 @@ public sealed class LinkageTests
         Assert.Null(linkage.At(point.Limit.Travel_m - 1e-4).State);
     }
 
+    [Fact] // up to its end and no further, whatever the points
+    public void At_AnyLimit_IsWhereTheWayEnds() => Gen.Select(LinkageSamples.Any, Gen.Double[-0.04, 0.04], Gen.Bool).Sample((suspension, rack, up) =>
+    {
+        Linkage linkage = new(suspension);
+        LinkagePoint far = linkage.At(up ? 0.9 : -0.9, rack);
+        Assert.Null(far.State);
+        if (far.Limit!.Rack_m != rack && linkage.HasRack) return;
+        double inward = up ? -1e-5 : 1e-5;
+        Assert.NotNull(linkage.At(far.Limit.Travel_m + inward, rack).State);
+        Assert.Null(linkage.At(far.Limit.Travel_m - inward, rack).State);
+    });
+
+    [Fact] // parallel arms of 510 mm and a Panhard rod of 950 mm carry the axle without turning it: closed form of two circles
+    public void BeamAxle_OfParallelArms_GoesWithoutTurning()
+    {
+        BeamAxle beam = LinkageSamples.Beam with
+        {
+            TrailingArmFront = LinkageSamples.At(520, 520, 240),
+            TrailingArmRear = LinkageSamples.At(10, 520, 240),
+            UpperLinkFront = LinkageSamples.At(540, 0, 420),
+            UpperLinkRear = LinkageSamples.At(30, 0, 420),
+            PanhardRodFrame = LinkageSamples.At(-90, 480, 330),
+            PanhardRodAxle = LinkageSamples.At(-90, -470, 330),
+        };
+        const double arm = 0.510, rod = 0.950, travel = 0.08, k = 1 / (4 * arm * arm) + 1 / (4 * rod * rod);
+        double square = (1 - Math.Sqrt(1 - 4 * k * travel * travel)) / (2 * k);
+
+        LinkageState state = new Linkage(beam).At(travel).State!;
+
+        Assert.Equal(square / (2 * arm), state.WheelForward_m, 1e-12);
+        Assert.Equal(square / (2 * rod), state.TrackChange_m, 1e-12);
+        Assert.Equal(-0.012, state.Camber_rad, 1e-12);
+        Assert.Null(state.Steering);
+    }
+
     [Fact]
     public void At_RackTooFar_SaysTheTieRodHolds()
     {

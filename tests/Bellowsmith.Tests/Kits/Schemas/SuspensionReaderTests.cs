@@ -1,6 +1,7 @@
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Physics;
+using CsCheck;
 
 namespace Bellowsmith.Tests.Kits.Schemas;
 
@@ -117,6 +118,24 @@ public sealed class SuspensionReaderTests : IDisposable
         // A strut on an arm moves less than the wheel; on the hub side of it, more than a third.
         Assert.InRange(part.Linkage().Rest.Strut.MotionRatio, 0.3, 1.0);
     }
+
+    [Fact] // any eight points are a suspension that goes somewhere, or a fault
+    [Trait("Kind", "Fuzz")]
+    public void Read_AnyPoints_IsASuspensionOrFaults() => Gen.Int[-900, 900].Array[24].Sample(at =>
+    {
+        string[] names = ["lowerArmFront", "lowerArmRear", "lowerBallJoint", "strutTop", "strutAxisPoint", "tieRodInner", "tieRodOuter", "wheelCentre"];
+        string points = string.Join(", ", names.Select((name, k) => $"\"{name}\": [\"{at[3 * k]} mm\", \"{at[3 * k + 1]} mm\", \"{at[3 * k + 2]} mm\"]"));
+        try
+        {
+            LinkagePoint point = Read($"\"macpherson\": {{ {points} }}").Linkage().At(0.08, 0.02);
+            Assert.True(point.State is null != point.Limit is null);
+            Assert.True(point.State is null || double.IsFinite(point.State.Camber_rad));
+        }
+        catch (FaultsException faulty)
+        {
+            Assert.NotEmpty(faulty.Faults);
+        }
+    }, iter: 200);
 
     private SuspensionPart Read(string points, string beside = "")
     {

@@ -51,23 +51,23 @@ internal sealed class WheelHeight(Point wheel, Point centre) : Constraint(Linkag
 internal sealed class FixedLength(LinkagePart part, Point inner, Point outer, Point centre, bool onRack = false)
     : Constraint(part, outer - centre)
 {
-    private readonly double _length_m = (outer - inner).Length;
+    private readonly double _length_m = (outer - inner).Length, _perLength = 1 / (outer - inner).Length;
 
-    public override double PerRack(in Pose pose, double rack_m) => onRack ? Rod(pose, Arm(pose), rack_m).Y / _length_m : 0;
+    public override double PerRack(in Pose pose, double rack_m) => onRack ? Rod(pose, Arm(pose), rack_m).Y * _perLength : 0;
 
     public override double Value(in Pose pose, double travel_m, double rack_m, Span<double> column)
     {
-        Point arm = Arm(pose), rod = Rod(pose, arm, rack_m);
-        Write(column, rod / _length_m, arm.Cross(rod) / _length_m);
+        Point arm = Arm(pose), rod = Rod(pose, arm, rack_m), along = _perLength * rod;
+        Write(column, along, arm.Cross(along));
         // (|u| − L)(|u| + L)/2L keeps digits that the squares would lose.
         double length_m = rod.Length;
-        return (length_m - _length_m) * (length_m + _length_m) / (2 * _length_m);
+        return 0.5 * (length_m - _length_m) * (length_m + _length_m) * _perLength;
     }
 
     public override double Bend(in Pose pose, double rack_m, in Twist rate)
     {
         Point arm = Arm(pose), velocity = rate.Of(arm);
-        return -(velocity.Dot(velocity) + Rod(pose, arm, rack_m).Dot(Centripetal(rate, arm))) / _length_m;
+        return -(velocity.Dot(velocity) + Rod(pose, arm, rack_m).Dot(Centripetal(rate, arm))) * _perLength;
     }
 
     private Point Rod(in Pose pose, Point arm, double rack_m) =>

@@ -17,7 +17,7 @@ internal sealed record Arm(LinkagePart Part, Point Pivot, Point Axis, Point Join
         Point velocity = knuckle.VelocityOf(Joint);
         double rate = lever.Dot(velocity) / square;
         double bend = (lever.Dot(knuckle.AccelerationOf(Joint)) - 2 * rate * now.Dot(velocity)) / square;
-        Turn turn = Turn.About(Axis, Math.Atan2(Axis.Cross(before).Dot(now), before.Dot(now)));
+        Turn turn = Turn.About(Axis, before, now);
         return new() { Rest = Pivot, Pose = new(Pivot, turn), Rate = new(default, rate * Axis), Bend = new(default, bend * Axis) };
     }
 }

@@ -5,7 +5,9 @@ internal readonly record struct Turn(double W, Point V)
 {
     public static readonly Turn None = new(1, default);
 
-    public static Turn About(Point axis, double angle_rad) => new(Math.Cos(angle_rad / 2), Math.Sin(angle_rad / 2) * axis);
+    /// <summary>About a unit axis, from one direction square to it to another; less than half a turn.</summary>
+    public static Turn About(Point axis, Point from, Point to) =>
+        Unit(from.Length * to.Length + from.Dot(to), axis.Dot(from.Cross(to)) * axis);
 
     public Point Of(Point p)
     {
@@ -13,18 +15,19 @@ internal readonly record struct Turn(double W, Point V)
         return p + W * t + V.Cross(t);
     }
 
-    public Point Back(Point p) => new Turn(W, -V).Of(p);
-
     /// <summary>Followed by a small turn; right to second order in its angle, a true rotation at any.</summary>
     public Turn Then(Point small_rad)
     {
         Point half = 0.5 * small_rad;
-        double w = W - half.Dot(V);
-        Point v = V + W * half + half.Cross(V);
-        double size = Math.Sqrt(w * w + v.Dot(v));
-        return new(w / size, v / size);
+        return Unit(W - half.Dot(V), V + W * half + half.Cross(V));
     }
 
     /// <summary>How much of it is about a direction it carries along, rad, right hand; the rest swings that direction.</summary>
     public double Twist_rad(Point axis) => 2 * Math.Atan2(V.Dot(axis), W);
+
+    private static Turn Unit(double w, Point v)
+    {
+        double scale = 1 / Math.Sqrt(w * w + v.Dot(v));
+        return new(scale * w, scale * v);
+    }
 }

@@ -20,6 +20,7 @@ for (int round = 1; round <= Rounds; round++)
     Keep(Measured.Of<Regimes>());
     Keep(Measured.Of<VerdictRegimes>());
     Keep(Measured.Of<RideRegimes>());
+    Keep(Measured.Of<LinkageRegimes>());
     Measured[] processes = ProcessStart.Of(
         [launcher, "--version"], [launcher, "height", kit.Path, "--json"],
         ["dotnet", Path.Combine(AppContext.BaseDirectory, "EmptyProgram.dll")]);
@@ -50,6 +51,8 @@ Line[] lines =
     new("the same", timed["OnTwoThreads"], "SciPy, LSODA", InSciPy("SciPy ride"), LeastTimesFaster: 40_000),
     new("a second of ride, one thread", timed["OnOneThread"], "two threads", timed["OnTwoThreads"]),
     new("corner by corner, its scalar twin", timed["OneByOne"], "one thread, eight lanes", timed["OnOneThread"]),
+    new("strut corner, 41 travels × 21 racks", timed["StrutSweep"], "height study", timed["Height"], MostTime_s: 2e-3),
+    new("five links, 41 travels × 21 racks", timed["FiveLinkSweep"], "strut corner", timed["StrutSweep"], MostTime_s: 6e-3),
     new("bellowsmith --version, warm", timed["Version"], "empty program on dotnet", timed["EmptyProgram"]),
     new("bellowsmith height KIT.json, warm", timed["HeightCommand"], "empty program on dotnet", timed["EmptyProgram"]),
 ];

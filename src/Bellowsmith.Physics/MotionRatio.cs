@@ -10,7 +10,7 @@ namespace Bellowsmith.Physics;
 /// </summary>
 public sealed class MotionRatio
 {
-    private const int LeastRows = 4, MostSegments = 12;
+    private const int LeastRows = 4, MostSegments = 12, LinkageSamples = 24;
 
     private readonly double _ratio;
     private readonly SmoothCurve? _travel;
@@ -52,6 +52,16 @@ public sealed class MotionRatio
         double[] coefficients = regression.Coefficients.Select(c => c / 1000).ToArray();
         SmoothCurve travel = basis.Curve(coefficients);
         return new MotionRatio(travel.At(0).Slope, travel);
+    }
+
+    /// <summary>As a linkage makes it, sampled so far to either side as asked, or as it goes.</summary>
+    public static MotionRatio Of(Linkage linkage, double travel_m)
+    {
+        double[] travels = [.. Enumerable.Range(-LinkageSamples, 2 * LinkageSamples + 1).Select(k => travel_m * k / LinkageSamples)];
+        LinkagePoint[] points = new LinkagePoint[travels.Length];
+        linkage.Sweep(travels, 0, points);
+        LinkagePoint[] reached = [.. points.Where(point => point.State is not null)];
+        return FromTable([.. reached.Select(point => point.Travel_m)], [.. reached.Select(point => point.State!.Strut.Compression_m)]);
     }
 
     /// <summary>i at a wheel travel. Beyond a table's ends it stays what it is there; <see cref="Covers"/> tells.</summary>

@@ -18,4 +18,21 @@ public sealed class StraightLever
 
         Assert.Equal(share * springRate, springRate * ratio * ratio);
     }
+
+    [Theory] // the same as a trailing arm, wheel at b, upright spring at c, and the ratio stands still there: kw = ks·i² + F·di/dzw
+    [InlineData(0.8, 0.4, 0.25)]
+    [InlineData(0.6, 0.6, 1.0)]
+    public void WheelRate_OfATrailingArm_IsTheSquareOfItsArms(double wheelArm_m, double springArm_m, double share)
+    {
+        const double springRate = 40_000, force = 6000;
+        StrutState strut = new Linkage(new TrailingArm(new LinkageWheel(new(-wheelArm_m, 0.7, 0.3), 0.3))
+        {
+            PivotOuter = new(0, 0.6, 0.3),
+            PivotInner = new(0, 0.2, 0.3),
+            StrutTop = new(-springArm_m, 0.5, 0.7),
+            StrutBottom = new(-springArm_m, 0.5, 0.3),
+        }).Rest.Strut;
+
+        Assert.Equal(share * springRate, springRate * strut.MotionRatio * strut.MotionRatio + force * strut.MotionRatioSlope_per_m, 1e-9);
+    }
 }

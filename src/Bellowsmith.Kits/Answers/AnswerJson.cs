@@ -21,6 +21,8 @@ public static class AnswerJson
 
     public static string Write(BellowsAnswer answer) => JsonSerializer.Serialize(answer, _context.BellowsAnswer);
 
+    public static string Write(LinkageAnswer answer) => JsonSerializer.Serialize(answer, _context.LinkageAnswer);
+
     public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
 
     public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
@@ -58,6 +60,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(TravelAnswer))]
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
+[JsonSerializable(typeof(LinkageAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]

@@ -21,6 +21,8 @@ internal static class CarFields
         [Need("wheelPerStrut", new NumberShape(0.2, 20))],
         [Need("table", new FileShape("a CSV table of wheel travel and strut travel"))]));
 
+    private static readonly Shape _suspension = new PartShape(SuspensionFields.Kind);
+
     private static readonly Shape _axle = new ObjectShape(
         [
             Need("unsprungMass", Mass("1 kg", "1000 kg", "38 kg"), "Per corner."),
@@ -28,10 +30,10 @@ internal static class CarFields
             May("tyreRate", Rate("10 N/mm", "5000 N/mm", "220 N/mm")),
             May("track", Length("0.3 m", "4 m", "1520 mm")),
             May("archHeightAtDrive", Length("100 mm", "2 m", "640 mm")),
-            May("suspension", new PartShape(SuspensionFields.Kind)),
         ],
-        [Need("motionRatio", Ratio, "Of spring and damper alike.")],
-        [Need("springRatio", Ratio), Need("damperRatio", Ratio)]);
+        [Need("suspension", _suspension, "Gives the ratio where none was measured.")],
+        [Need("motionRatio", Ratio, "Of spring and damper alike."), May("suspension", _suspension)],
+        [Need("springRatio", Ratio), Need("damperRatio", Ratio), May("suspension", _suspension)]);
 
     public static readonly DocumentKind Kind = new(
         "car",

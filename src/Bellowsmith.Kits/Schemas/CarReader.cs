@@ -6,6 +6,8 @@ namespace Bellowsmith.Kits.Schemas;
 /// <summary>Reads a <c>car/1</c> document.</summary>
 public static class CarReader
 {
+    private const double LeastRatio = 0.05, MostRatio = 5, LedTravel_m = 0.1;
+
     /// <exception cref="FaultsException">Anything in it or in the files it names cannot be used.</exception>
     public static Car Read(string path) => Reading.Run(path, CarFields.Kind, (car, _) => Build(car));
 
@@ -27,16 +29,28 @@ public static class CarReader
     private static Axle? Axle(Place? axle)
     {
         if (axle is null) return null;
-        axle.Part("suspension", SuspensionFields.Kind);
+        MotionRatio? led = Led(axle);
         return new(
             axle.Needed("unsprungMass"),
-            Ratio(axle.Member("motionRatio") ?? axle.Member("springRatio")),
-            Ratio(axle.Member("motionRatio") ?? axle.Member("damperRatio")),
+            led ?? Ratio(axle.Member("motionRatio") ?? axle.Member("springRatio")),
+            led ?? Ratio(axle.Member("motionRatio") ?? axle.Member("damperRatio")),
             axle.Optional("parasiticRate") ?? 0,
             axle.Optional("tyreRate"),
             axle.Optional("track"),
             axle.Optional("archHeightAtDrive"),
             axle.OptionalText("suspension") is null ? null : InputFile.Readable(axle.Member("suspension")!.FullPath));
+    }
+
+    /// <summary>The ratio the suspension's points make; null where a measured one stands beside them, which wins, or there are none.</summary>
+    private static MotionRatio? Led(Place axle)
+    {
+        SuspensionPart? suspension = axle.Part("suspension", SuspensionFields.Kind) is { } place ? SuspensionReader.Build(place) : null;
+        bool measured = axle.Member("motionRatio") is not null || axle.Member("springRatio") is not null || axle.Member("damperRatio") is not null;
+        if (measured || suspension is null) return null;
+        Linkage linkage = suspension.Linkage();
+        if (linkage.Rest.Strut.MotionRatio is >= LeastRatio and <= MostRatio) return MotionRatio.Of(linkage, LedTravel_m);
+        axle.Member("suspension")!.Report("a strut that moves 0.05 to 5 times as far as the wheel", "Check strutTop and the strut's lower point.");
+        return null;
     }
 
     private static MotionRatio Ratio(Place? ratio)
@@ -45,10 +59,10 @@ public static class CarReader
             return MotionRatio.FromTable([.. table.WheelTravel_m], [.. table.StrutTravel_m]);
         var constant = ratio?.Value ?? ratio?.Optional("strutPerWheel") ?? 1 / ratio?.Optional("wheelPerStrut")
             ?? ratio?.Optional("strutTravel") / ratio?.Optional("wheelTravel");
-        if (constant is < 0.05 or > 5)
+        if (constant is < LeastRatio or > MostRatio)
             ratio!.Report("strut travel of 0.05 to 5 times wheel travel", "Check both travels and their units.");
         // Where the ratio was faulty the reading ends in faults; any number holds its place until then.
-        return MotionRatio.Constant(constant is >= 0.05 and <= 5 ? constant.Value : 1);
+        return MotionRatio.Constant(constant is >= LeastRatio and <= MostRatio ? constant.Value : 1);
     }
 
     private static void CheckSprung(Place? place, Axle? axle, List<LoadCase> loads, AxleEnd end)

@@ -1,3 +1,5 @@
+using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
 using static Bellowsmith.Kits.Schemas.Shapes;
 
 namespace Bellowsmith.Kits.Schemas;
@@ -5,19 +7,58 @@ namespace Bellowsmith.Kits.Schemas;
 /// <summary>The field list of <c>suspension/1</c>: points of the left side in ISO 8855 car axes.</summary>
 internal static class SuspensionFields
 {
+    private static readonly string[] _arm = ["lowerArmFront", "lowerArmRear", "lowerBallJoint"], _tieRod = ["tieRodInner", "tieRodOuter"],
+        _strut = ["strutTop", "strutBottom"], _wheel = ["wheelCentre"];
+
     private static readonly Shape _point = new ListShape(Length("-10 m", "10 m", "120 mm"), 3, "x forward, y left, z up");
+
+    /// <summary>What stands beside the points of any suspension.</summary>
+    public static readonly string[] Halfshaft = ["halfshaftInner", "halfshaftOuter"];
+
+    public const string WheelAxisPoint = "wheelAxisPoint", StrutOn = "strutOn";
+
+    /// <summary>Each kind's key, the points it needs and what its strut may stand on.</summary>
+    public static readonly IReadOnlyList<(SuspensionKind Kind, string Key, string[] Points, StrutSeat[] Seats)> Kinds =
+    [
+        (SuspensionKind.MacPherson, "macpherson", [.. _arm, "strutTop", "strutAxisPoint", .. _tieRod, .. _wheel], []),
+        (SuspensionKind.DoubleWishbone, "doubleWishbone",
+            [.. _arm, "upperArmFront", "upperArmRear", "upperBallJoint", .. _tieRod, .. _wheel, .. _strut],
+            [new("lowerArm", StrutCarrier.LowerArm), new("upperArm", StrutCarrier.UpperArm), new("upright", StrutCarrier.Upright)]),
+        (SuspensionKind.TrailingArm, "trailingArm", ["pivotOuter", "pivotInner", .. _wheel, .. _strut], []),
+        (SuspensionKind.BeamAxle, "beamAxle",
+            ["trailingArmFront", "trailingArmRear", "upperLinkFront", "upperLinkRear", "panhardRodFrame", "panhardRodAxle", .. _wheel, .. _strut],
+            [new("trailingArm", StrutCarrier.TrailingArm), new("axle", StrutCarrier.Upright)]),
+        (SuspensionKind.FiveLink, "fiveLink",
+            [
+                "lowerFrontInner", "lowerFrontOuter", "lowerRearInner", "lowerRearOuter", "upperFrontInner", "upperFrontOuter", "upperRearInner",
+                "upperRearOuter", .. _tieRod, .. _wheel, .. _strut,
+            ],
+            [new("upright", StrutCarrier.Upright), new("lowerRearLink", StrutCarrier.LowerRearLink)]),
+    ];
 
     public static readonly DocumentKind Kind = new(
         "suspension",
         "The suspension points of one axle's left side at drive height.",
         new ObjectShape(
-            [Need("name", Text), Need("wheelRadius", Length("100 mm", "1000 mm", "318 mm"))],
-            [Need("macpherson", Fields(
-                [.. Points("lowerArmFront", "lowerArmRear", "lowerBallJoint", "strutTop", "strutAxisPoint", "tieRodInner", "tieRodOuter", "wheelCentre"),
-                    May("wheelAxisPoint", _point)]))],
-            [Need("doubleWishbone", Fields(
-                [.. Points("lowerArmFront", "lowerArmRear", "lowerBallJoint", "upperArmFront", "upperArmRear", "upperBallJoint", "tieRodInner", "tieRodOuter", "wheelCentre", "strutTop", "strutBottom"),
-                    Need("strutOn", new ChoiceShape("lowerArm", "upperArm", "upright"))]))]));
+            [
+                Need("name", Text),
+                Need("wheelRadius", Length("100 mm", "1000 mm", "318 mm"), "From its centre to the ground, loaded."),
+                May("staticCamber", Angle("1.2 deg"), "At drive height, top out +; 0 where not given."),
+                May("staticToe", Angle("0.1 deg"), "Per wheel at drive height, in +; 0 where not given."),
+                .. Halfshaft.Select(name => May(name, _point)),
+            ],
+            [.. Kinds.Select(kind => (IReadOnlyList<Field>)[Need(kind.Key, Points(kind.Kind, kind.Points, kind.Seats))])]));
 
-    private static IEnumerable<Field> Points(params string[] names) => names.Select(name => Need(name, _point));
+    private static QuantityShape Angle(string example) => new(Dimension.Angle, "-15 deg", "15 deg", example);
+
+    private static ObjectShape Points(SuspensionKind kind, string[] names, StrutSeat[] seats)
+    {
+        List<Field> fields = [.. names.Select(name => Need(name, _point))];
+        if (kind == SuspensionKind.MacPherson) fields.Add(May(WheelAxisPoint, _point, "On the spin axis: sets static camber and toe."));
+        if (seats.Length > 0) fields.Add(Need(StrutOn, new ChoiceShape([.. seats.Select(seat => seat.Word)])));
+        return Fields([.. fields]);
+    }
 }
+
+/// <summary>What a strut may stand on, by the document's word.</summary>
+internal sealed record StrutSeat(string Word, StrutCarrier Carrier);

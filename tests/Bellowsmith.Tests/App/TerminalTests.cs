@@ -23,6 +23,8 @@ public sealed class TerminalTests
     [InlineData("spring-single", 0, "spring", Single, "--at", "70 mm", "--load", "3300 N")]
     [InlineData("spring-outside", 3, "spring", Single, "--at", "140 mm", "--load", "3300 N")]
     [InlineData("chart-crimps", 0, "chart", "examples/fenwright/measured/crimp-diameter.csv", "--kind", "individuals", "--base", "60", "--rule", "one point beyond 3 sigma", "--rule", "eight in a row on one side")]
+    [InlineData("linkage-front", 0, "linkage", "examples/fenwright/cars/ostrane-front.suspension.json", "--travel", "-60 mm..60 mm", "--step", "20 mm", "--tape", "2 mm")]
+    [InlineData("linkage-too-far", 3, "linkage", "examples/fenwright/cars/ostrane-front.suspension.json", "--travel", "-600 mm..0 mm", "--step", "200 mm")]
     [InlineData("damping-street", 0, "damping", Street, "--ratio", "0.5")]
     [InlineData("damping-street-imperial", 0, "damping", Street, "--ratio", "0.5", "--units", "imperial")]
     [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]

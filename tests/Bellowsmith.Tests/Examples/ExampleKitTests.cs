@@ -17,7 +17,7 @@ public class ExampleKitTests
 
         Assert.Equal(
             [
-                "cars/ostrane.json", "dampers/front-street.json", "dampers/rear-street.json",
+                "cars/ostrane-front.suspension.json", "cars/ostrane.json", "dampers/front-street.json", "dampers/rear-street.json",
                 "kits/ostrane-street.json", "kits/ostrane-too-stiff.json", "measured/rear-street-warm.json", "moulds/double-146.json", "moulds/single-140.json", "moulds/single-152.json",
                 "springs/double-146.json", "springs/single-140.json", "springs/single-152.json",
             ],
@@ -127,6 +127,7 @@ public class ExampleKitTests
 
     private static object Read(string name) => name[..name.IndexOf('/', StringComparison.Ordinal)] switch
     {
+        "cars" when name.EndsWith(".suspension.json", StringComparison.Ordinal) => SuspensionReader.Read(ExampleFolder.PathOf(name)),
         "cars" => CarReader.Read(ExampleFolder.PathOf(name)),
         "springs" => AirSpringReader.Read(ExampleFolder.PathOf(name)),
         "dampers" or "measured" => DamperReader.Read(ExampleFolder.PathOf(name)),

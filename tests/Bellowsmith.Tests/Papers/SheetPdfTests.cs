@@ -53,7 +53,7 @@ public partial class SheetPdfTests
     {
         Kit kit = KitReader.Read(ExampleFolder.PathOf("kits/ostrane-street.json"));
         Assert.EndsWith("ostrane-street.json", kit.Inputs[0].File, StringComparison.Ordinal);
-        Assert.Equal(13, kit.Inputs.Select(i => i.File).Distinct().Count());
+        Assert.Equal(14, kit.Inputs.Select(i => i.File).Distinct().Count());
         // SHA-256 of the three letters "abc" [FIPS 180-4 example].
         Assert.Equal("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", new FileBytes("abc", "abc"u8.ToArray()).Sha256());
     }

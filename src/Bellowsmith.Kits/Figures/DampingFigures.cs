@@ -13,11 +13,15 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units, dou
     private readonly string _said = new DampingWords(result, units).Answer();
 
     /// <summary>All that have something to show, in the order one reads them.</summary>
-    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Overlay(), Ratio(), Amplitude(), GaugePressure()]).OfType<Chart>()];
+    public IReadOnlyList<Chart> All() => [.. ((Chart?[])[Overlay(), Ratio(), Amplitude(), GaugePressure(), Loops()]).OfType<Chart>()];
 
     /// <summary>The damper's force over velocity, the chosen click in the accent; null without dyno data.</summary>
     public Chart? Overlay() => result.Case.Fit is { Damper: not null } fit
         ? new DamperOverlay(fit, units).Of(Title("Damper force over velocity"), _said, set ?? Best?.Click) : null;
+
+    /// <summary>Loops of the click at every speed, else of every click; null where the dyno data hold no raw sweeps.</summary>
+    public Chart? Loops() => result.Case.Fit is not { } fit ? null
+        : new DamperLoops(fit, units) is var loops && loops.Of(Title("Damper loops"), _said, set ?? Best?.Click) is { } own ? own : loops.Of(Title("Damper loops"), _said, null);
 
     /// <summary>
     /// Ratio over click, and of each stroke alone, with the wanted one. A neighbour's interval is that of its step from the chosen

@@ -64,8 +64,8 @@ public sealed class DamperFigureTests
     [Fact] // 25 mm either way at 1 Hz, 1500 N·s/m: 235.6 N at mid-stroke, about a circle in the force's scale
     public void Loops_OfRawSweeps_AreOneCycleAboutMidStroke()
     {
-        DynoSweep[] sweeps = [.. ((double[])[0.5, 1, 2]).Select(hz => new DynoSweep(4, null, [.. Enumerable.Range(0, 2000).Select(k => Sample(hz, k / 500.0))]))];
-        DamperFigures figures = new(DynoStudy.Answer(new(DampingTests.Part, new DynoSweeps(sweeps, GasIn: false))), DisplayUnits.Metric);
+        DynoResult dyno = Swept();
+        DamperFigures figures = new(dyno, DisplayUnits.Metric);
 
         Chart fastest = figures.Loops()!, every = figures.Loops(4)!;
 
@@ -75,6 +75,23 @@ public sealed class DamperFigureTests
         Assert.Equal(1500 * 2 * Math.PI * 2 * 0.025, loop.Y.Max(), 0.5);
         Assert.Equal(["0.08 m/s", "0.16 m/s", "0.31 m/s"], every.Curves.Select(c => c.Label));
         Assert.Null(figures.Loops(5));
+    }
+
+    [Fact] // no click of the corner was swept: every swept click stands for it
+    public void Loops_OfADampedCorner_AreThoseOfItsClickElseOfAll()
+    {
+        DampingResult damped = DampingStudy.Answer(DampingTests.Corner(_rows), 0.5);
+
+        Assert.Null(new DampingFigures(damped, DisplayUnits.Metric).Loops());
+        damped = damped with { Case = damped.Case with { Fit = Swept().Fit } };
+        Assert.Equal(3, new DampingFigures(damped, DisplayUnits.Metric, set: 4).Loops()!.Curves.Count);
+        Assert.Single(new DampingFigures(damped, DisplayUnits.Metric, set: 2).Loops()!.Curves);
+    }
+
+    private static DynoResult Swept()
+    {
+        DynoSweep[] sweeps = [.. ((double[])[0.5, 1, 2]).Select(hz => new DynoSweep(4, null, [.. Enumerable.Range(0, 2000).Select(k => Sample(hz, k / 500.0))]))];
+        return DynoStudy.Answer(new(DampingTests.Part, new DynoSweeps(sweeps, GasIn: false)));
 
         static DynoSample Sample(double hz, double t) => new(
             t, 0.3 + 0.025 * Math.Sin(2 * Math.PI * hz * t), 1500 * 2 * Math.PI * hz * 0.025 * Math.Cos(2 * Math.PI * hz * t));

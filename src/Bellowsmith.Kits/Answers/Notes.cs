@@ -62,6 +62,8 @@ public static class Notes
 
         if (result.Response is { } response)
             foreach (Note note in new ResponseWords(response, DisplayUnits.Metric).Notes()) yield return note;
+        if (result.Strut.Case is { } strut && result.Setting.GaugePressure_Pa > strut.Part.MaxGaugePressure_Pa)
+            yield return new("gauge pressure", "It takes more than the spring's greatest gauge pressure: driven here on paper only, not to be set.");
         if (result.Strut.Case is not null)
             yield return new("air", "Valve shut; the air gives heat to the wall so fast that its exponent at body frequency is the one in service.");
         if (result.Strut.HasEnds)

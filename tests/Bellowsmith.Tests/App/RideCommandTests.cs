@@ -126,6 +126,23 @@ public sealed class RideCommandTests : IDisposable
         Assert.DoesNotContain(front.GetProperty("notes").EnumerateArray(), n => n.GetProperty("about").GetString() == "ends");
     }
 
+    [Fact] // 3 bar is all this spring may have; the load takes 3.6
+    public async Task Ride_AboveTheSpringsGreatestGaugePressure_SaysNotToSetIt()
+    {
+        string path = Path.Combine(_folder, "weak.json"), spring = Path.Combine(_folder, "weak-spring.json");
+        File.WriteAllText(spring, File.ReadAllText(ExampleFolder.PathOf("springs/single-152.json"))
+            .Replace("\"maxGaugePressure\": \"7 bar\"", "\"maxGaugePressure\": \"3 bar\"", StringComparison.Ordinal)
+            .Replace("\"single-152.csv\"", $"\"{ExampleFolder.Root}/springs/single-152.csv\"", StringComparison.Ordinal)
+            .Replace("\"../", $"\"{ExampleFolder.Root}/", StringComparison.Ordinal));
+        File.WriteAllText(path, File.ReadAllText(ExampleFolder.PathOf("kits/ostrane-street.json"))
+            .Replace("\"../springs/single-152.json\"", "\"weak-spring.json\"", StringComparison.Ordinal)
+            .Replace("\"../", $"\"{ExampleFolder.Root}/", StringComparison.Ordinal));
+        JsonElement front = (await Json(0, path, "--height", "74 mm", "--road", "B", "--speed", "90 km/h", "--seconds", "7")).GetProperty("front");
+
+        Assert.InRange(front.GetProperty("gaugePressure_kPa").GetDouble(), 300, 700);
+        Assert.Contains(front.GetProperty("notes").EnumerateArray(), n => n.GetProperty("text").GetString()!.Contains("more than the spring's greatest gauge pressure", StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Ride_ClickThatWasNotMeasured_SaysSoAndExits3()
     {

@@ -145,7 +145,7 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         {
             MapVariable.Height => $"a spring height of {value}",
             MapVariable.Stop => $"a stop of {value}",
-            MapVariable.Road => value is "A" or "E" ? $"an {value} road" : $"a {value} road",
+            MapVariable.Road => RideWords.Class((RoadClass)(int)at),
             MapVariable.Load => $"\"{value}\"",
             _ => value,
         };

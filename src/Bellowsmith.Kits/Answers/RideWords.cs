@@ -37,6 +37,9 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         if (d.HumpSpeed_m_per_s is { } hump) yield return ("hump", $"the stop is first touched at {Speed(hump)} over {RideRoads.ReferenceHump}");
     }
 
+    /// <summary>"a B road", "an A road".</summary>
+    public static string Class(RoadClass road) => $"{(road is RoadClass.A or RoadClass.E or RoadClass.F or RoadClass.H ? "an" : "a")} {road} road";
+
     /// <summary>At which setting.</summary>
     public string Setting()
     {
@@ -51,7 +54,7 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
     /// <summary>The road without the speed.</summary>
     public string Surface() => result.Road.Surface switch
     {
-        RoadOfClass road => $"On a {road.Class} road",
+        RoadOfClass road => $"On {Class(road.Class)}",
         RoadOfVelocity road => $"On white road velocity of {Number(road.Density, 6, trim: true)} (m/s)²/Hz",
         RoadWithBump road => $"Over {BumpWords.Of(road.Bump, units)}",
         RoadAsMeasured road => $"On the road of {road.File}",

@@ -61,6 +61,12 @@ public sealed class RideCommandTests : IDisposable
         Assert.All(waves, wave => Assert.True(wave.GetProperty("bodyTransmissibility").GetDouble() > 0));
     }
 
+    [Theory]
+    [InlineData("A", "On an A road")]
+    [InlineData("B", "On a B road")]
+    public async Task Ride_OnAClass_IsSaidAsOneSpeaks(string road, string words) =>
+        Assert.Contains(words, (await Prompt.Run("ride", Street, "--road", road, "--speed", "80 km/h", "--seconds", "7")).Output, StringComparison.Ordinal);
+
     [Fact]
     public async Task Ride_OfLinearParts_NeedsNoLengths()
     {

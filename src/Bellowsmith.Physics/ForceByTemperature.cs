@@ -1,4 +1,5 @@
 using Bellowsmith.Physics.Dyno;
+using Bellowsmith.Physics.Numerics;
 
 namespace Bellowsmith.Physics;
 
@@ -11,9 +12,6 @@ public sealed record ForceByTemperature
 {
     /// <summary>What the readings of one click, speed and stroke must span for b to be known. Common practice, no source.</summary>
     public const double LeastSpan_K = 10;
-
-    // Student's t, two-sided 95 %, for 1, 2, ... degrees of freedom; beyond them the normal 1.96 + 2.4/n (within 0.01).
-    private static readonly double[] _student = [12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228];
 
     /// <summary>b, 1/K; below 0 where the damper fades.</summary>
     public required double Slope_per_K { get; init; }
@@ -35,7 +33,7 @@ public sealed record ForceByTemperature
     public required bool MixedWithRuns { get; init; }
 
     /// <summary>Half of the two-sided 95 % interval of b, Student's t.</summary>
-    public double HalfInterval_per_K => StandardError_per_K * (Degrees <= _student.Length ? _student[Degrees - 1] : 1.96 + 2.4 / Degrees);
+    public double HalfInterval_per_K => StandardError_per_K * Student.TwoSided95(Degrees);
 
     public bool Covers(double temperature_K) => temperature_K >= Least_K && temperature_K <= Greatest_K;
 

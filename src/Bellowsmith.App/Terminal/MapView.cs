@@ -1,7 +1,6 @@
 using System.Globalization;
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
-using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Studies.Settings;
 
 namespace Bellowsmith.App.Terminal;
@@ -23,7 +22,7 @@ internal static class MapView
             ["", .. columns.Select(c => words.Value(question.X.Variable, question.X.Values[c]))],
             rows.Reverse().Select(r => ((IReadOnlyList<string>)[words.Value(question.Y.Variable, question.Y.Values[r]), .. columns.Select(c => Cell(map, words, c, r))],
                 words.HereCell() is { } here && rows.MinBy(k => Math.Abs(k - here.Row)) == r)));
-        screen.Point("road", new RideWords(new RideResult { Strut = question.Strut, Road = question.Road, Setting = question.Setting, Figures = null }, units).Road());
+        screen.Point("road", RoadWords.Of(question.Road, units));
         foreach ((string reason, int cells) in words.Reasons())
             screen.Point("not driven", string.Create(CultureInfo.InvariantCulture, $"{100.0 * cells / map.Cells:F0} % of the map: {reason}."));
         if (file is not null) screen.Point("written", file);

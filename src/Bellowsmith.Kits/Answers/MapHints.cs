@@ -1,4 +1,5 @@
 using System.Globalization;
+using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Studies.Settings;
 
 namespace Bellowsmith.Kits.Answers;
@@ -29,11 +30,11 @@ public static class MapHints
     /// <summary>A reason in a word or two, to stand inside what it forbids.</summary>
     public static string Word(string reason) => reason switch
     {
-        "it takes more than the spring's greatest gauge pressure" => "gauge limit",
-        "the thread does not reach" => "thread",
-        "the spring cannot carry the load there within its data" => "outside data",
-        "the car rests on its stop there" => "on the stop",
-        "the strut is topped out there" => "topped out",
+        NotStanding.GaugeLimit => "gauge limit",
+        NotStanding.Thread => "thread",
+        NotStanding.OutsideData => "outside data",
+        NotStanding.OnStop => "on the stop",
+        NotStanding.ToppedOut => "topped out",
         _ => "not driven",
     };
 

@@ -73,7 +73,7 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
     {
         List<string> shared = [];
         if (Question.Road.Surface is not RoadOfClass)
-            shared.Add(Lower(new RideWords(new RideResult { Strut = Question.Strut, Road = Question.Road, Setting = Question.Setting, Figures = null }, units).Surface()));
+            shared.Add(Lower(RoadWords.Surface(Question.Road.Surface, units)));
         foreach (MapVariable held in (MapVariable[])[MapVariable.Road, MapVariable.Speed, MapVariable.Click, MapVariable.Height, MapVariable.Load])
             if (held != Question.X.Variable && held != Question.Y.Variable && Question.Here(held) is { } here && !(held == MapVariable.Click && Question.Strut.Damper.Clicks.Count < 2))
                 shared.Add(Words(held, here));
@@ -145,7 +145,7 @@ public sealed class MapWords(MapRun map, DisplayUnits units)
         {
             MapVariable.Height => $"a spring height of {value}",
             MapVariable.Stop => $"a stop of {value}",
-            MapVariable.Road => RideWords.Class((RoadClass)(int)at),
+            MapVariable.Road => RoadWords.Class((RoadClass)(int)at),
             MapVariable.Load => $"\"{value}\"",
             _ => value,
         };

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Bellowsmith.Kits.Studies.Ride;
 using Bellowsmith.Kits.Units;
@@ -37,9 +36,6 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         if (d.HumpSpeed_m_per_s is { } hump) yield return ("hump", $"the stop is first touched at {Speed(hump)} over {RideRoads.ReferenceHump}");
     }
 
-    /// <summary>"a B road", "an A road".</summary>
-    public static string Class(RoadClass road) => $"{(road is RoadClass.A or RoadClass.E or RoadClass.F or RoadClass.H ? "an" : "a")} {road} road";
-
     /// <summary>At which setting.</summary>
     public string Setting()
     {
@@ -49,27 +45,7 @@ public sealed class RideWords(RideResult result, DisplayUnits units)
         return $"{click}{air}{result.Strut.Load}";
     }
 
-    public string Road() => $"{Surface()} at {Speed(result.Road.Speed_m_per_s)}";
-
-    /// <summary>The road without the speed.</summary>
-    public string Surface() => result.Road.Surface switch
-    {
-        RoadOfClass road => $"On {Class(road.Class)}",
-        RoadOfVelocity road => $"On white road velocity of {Number(road.Density, 6, trim: true)} (m/s)²/Hz",
-        RoadWithBump road => $"Over {BumpWords.Of(road.Bump, units)}",
-        RoadAsMeasured road => $"On the road of {road.File}",
-        _ => throw new UnreachableException(),
-    };
-
-    /// <summary>As a choice on a page. What the classes are like is common practice, no source.</summary>
-    public static string Name(RoadClass road) => road switch
-    {
-        RoadClass.A => "A, motorway",
-        RoadClass.B => "B, good road",
-        RoadClass.C => "C, worn road",
-        RoadClass.D => "D, poor road",
-        _ => $"{road}, unpaved",
-    };
+    public string Road() => RoadWords.Of(result.Road, units);
 
     /// <summary>Words people give such a ride; bands overlap, and both are said.</summary>
     public static string Comfort(double weightedRms_m_per_s2) => string.Join(" to ", ComfortReaction.To(weightedRms_m_per_s2).Select(c => c.Words));

@@ -66,8 +66,7 @@ public sealed class SearchWords(SearchResult result, DisplayUnits units)
     public string MetHeading => Question.Road.IsRandom ? "stops/km" : "stops";
 
     /// <summary>"On a C road at 80 km/h".</summary>
-    public string Road() => new RideWords(
-        new RideResult { Strut = Question.Strut, Road = Question.Road, Setting = new(), Figures = null }, units).Road();
+    public string Road() => RoadWords.Of(Question.Road, units);
 
     /// <summary>What stands behind the answer.</summary>
     public IEnumerable<Note> Notes()

@@ -20,8 +20,12 @@ public sealed class DampingFigures(DampingResult result, DisplayUnits units, dou
         ? new DamperOverlay(fit, units).Of(Title("Damper force over velocity"), _said, set ?? Best?.Click) : null;
 
     /// <summary>Loops of the click at every speed, else of every click; null where the dyno data hold no raw sweeps.</summary>
-    public Chart? Loops() => result.Case.Fit is not { } fit ? null
-        : new DamperLoops(fit, units) is var loops && loops.Of(Title("Damper loops"), _said, set ?? Best?.Click) is { } own ? own : loops.Of(Title("Damper loops"), _said, null);
+    public Chart? Loops()
+    {
+        if (result.Case.Fit is not { } fit) return null;
+        DamperLoops loops = new(fit, units);
+        return loops.Of(Title("Damper loops"), _said, set ?? Best?.Click) ?? loops.Of(Title("Damper loops"), _said, null);
+    }
 
     /// <summary>
     /// Ratio over click, and of each stroke alone, with the wanted one. A neighbour's interval is that of its step from the chosen

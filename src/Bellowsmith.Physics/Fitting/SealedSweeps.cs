@@ -1,12 +1,11 @@
+using Bellowsmith.Physics.Numerics;
+
 namespace Bellowsmith.Physics.Fitting;
 
 /// <summary>What sweeps with the valve shut tell: pabs·Vⁿ = const along each of them.</summary>
 internal static class SealedSweeps
 {
     private const int LeastRows = 4;
-
-    // Student's t, two-sided 95 %, for 1, 2, ... degrees of freedom; beyond them the normal 1.96 + 2.4/n (within 0.01).
-    private static readonly double[] _student = [12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228];
 
     /// <summary>
     /// The exponent of each fast sweep: minus the slope of ln pabs over ln V. Their mean, longer sweeps
@@ -74,16 +73,14 @@ internal static class SealedSweeps
             .Where(sweep => sweep.Length >= LeastRows);
     }
 
-    private static double Student(int freedom) => freedom <= _student.Length ? _student[freedom - 1] : 1.96 + 2.4 / freedom;
-
     // Weighted by each sweep's spread of x, so that a short sweep, which knows its line poorly, says little.
     private static (double Mean, double Half) Mean(
         FittedLine[] lines, Func<FittedLine, double> value, Func<FittedLine, double> error)
     {
-        if (lines.Length == 1) return (value(lines[0]), Student(lines[0].Rows - 2) * error(lines[0]));
+        if (lines.Length == 1) return (value(lines[0]), Student.TwoSided95(lines[0].Rows - 2) * error(lines[0]));
         double weights = lines.Sum(l => l.Spread), mean = lines.Sum(l => l.Spread * value(l)) / weights;
         double scatter = lines.Sum(l => Math.Pow(l.Spread * (value(l) - mean), 2)) * lines.Length / (lines.Length - 1);
-        return (mean, Student(lines.Length - 1) * Math.Sqrt(scatter) / weights);
+        return (mean, Student.TwoSided95(lines.Length - 1) * Math.Sqrt(scatter) / weights);
     }
 
     /// <summary>The least-squares line of y over x.</summary>

@@ -6,7 +6,7 @@ namespace Bellowsmith.Kits.Studies.Ride;
 public static class RideStudy
 {
     /// <summary>2 psi: what a cab gauge can be read to.</summary>
-    internal const double GaugeStep_Pa = 2 * 6894.757293168361;
+    private const double GaugeStep_Pa = 2 * 6894.757293168361;
 
     /// <summary>Every strut of a kit, each with its neighbours at the car's other load cases.</summary>
     /// <exception cref="FaultsException">The kit lacks what a run needs.</exception>
@@ -53,21 +53,24 @@ public static class RideStudy
     public static RideFigures? Figures(RideStrut strut, RoadQuestion road, RideSetting asked) =>
         Stand.Of(strut, asked with { Click = asked.Click ?? strut.Click }, out _) is { } here ? RideRun.Over([here.Corner], RideRoads.Heights(road))[0] : null;
 
+    /// <summary>A click and 2 psi either way, where the clicks were measured and there is air.</summary>
+    /// <param name="strut">Whose damper.</param>
+    /// <param name="setting">The click given; the gauge pressure only where a hand set it.</param>
+    /// <param name="gaugePressure_Pa">What the strut stands on; null without air.</param>
+    internal static IEnumerable<(string Change, RideSetting Setting)> Aside(RideStrut strut, RideSetting setting, double? gaugePressure_Pa)
+    {
+        (string, double)[] clicks = [("one click harder", setting.Click!.Value - 1), ("one click softer", setting.Click.Value + 1)];
+        foreach ((string change, double click) in clicks)
+            if (strut.Unmeasured(click) is null) yield return (change, setting with { Click = click });
+        if (gaugePressure_Pa is not { } gauge) yield break;
+        yield return ("2 psi less", setting with { GaugePressure_Pa = gauge - GaugeStep_Pa });
+        yield return ("2 psi more", setting with { GaugePressure_Pa = gauge + GaugeStep_Pa });
+    }
+
     private static IEnumerable<(string Change, Stand? Stand)> Beside(RideStrut strut, IReadOnlyList<RideStrut> otherLoads, RideSetting asked, RideSetting setting)
     {
-        foreach (double step in new[] { -1.0, 1.0 })
-        {
-            double click = setting.Click!.Value + step;
-            if (click >= strut.Damper.Clicks[0] && click <= strut.Damper.Clicks[^1])
-                yield return (step < 0 ? "one click harder" : "one click softer", Stand.Of(strut, setting with { Click = click, GaugePressure_Pa = asked.GaugePressure_Pa }, out _));
-        }
-
-        if (setting.GaugePressure_Pa is { } gauge)
-        {
-            yield return ("2 psi less", Stand.Of(strut, setting with { GaugePressure_Pa = gauge - GaugeStep_Pa }, out _));
-            yield return ("2 psi more", Stand.Of(strut, setting with { GaugePressure_Pa = gauge + GaugeStep_Pa }, out _));
-        }
-
+        foreach ((string change, RideSetting aside) in Aside(strut, setting with { GaugePressure_Pa = asked.GaugePressure_Pa }, setting.GaugePressure_Pa))
+            yield return (change, Stand.Of(strut, aside, out _));
         foreach (RideStrut other in otherLoads)
             yield return (other.Load, Stand.Of(other, setting with { GaugePressure_Pa = null }, out _));
     }

@@ -45,9 +45,9 @@ internal sealed class StrutCorner
         reason = "";
         double offset = 0, gauge = setting.GaugePressure_Pa ?? motion.DriveGaugePressure_Pa;
         if (setting.GaugePressure_Pa is { } set) offset = motion.Rest(set).WheelTravel_m;
-        if (!(gauge > 0) || double.IsNaN(offset)) reason = "the spring cannot carry the load there within its data";
-        else if (offset >= motion.FullBump_m - 1e-6) reason = "the car rests on its stop there";
-        else if (offset <= motion.FullDroop_m + 1e-6) reason = "the strut is topped out there";
+        if (!(gauge > 0) || double.IsNaN(offset)) reason = NotStanding.OutsideData;
+        else if (offset >= motion.FullBump_m - 1e-6) reason = NotStanding.OnStop;
+        else if (offset <= motion.FullDroop_m + 1e-6) reason = NotStanding.ToppedOut;
         return reason.Length > 0 ? null : new(stopped, motion, offset, gauge);
     }
 

@@ -16,12 +16,8 @@ internal static class SearchNeighbours
     public static IEnumerable<(string Change, Trial Trial)> Of(SearchPoint point, RoadQuestion road)
     {
         (RideStrut strut, RideSetting setting) = (point.Pair.Strut, point.Setting with { GaugePressure_Pa = null });
-        double click = setting.Click!.Value, height = setting.Height_m!.Value, gauge = point.Setting.GaugePressure_Pa!.Value;
-        (string, double)[] clicks = [("one click harder", click - 1), ("one click softer", click + 1)];
-        foreach ((string change, double aside) in clicks)
-            if (strut.Unmeasured(aside) is null) yield return (change, new(strut, road, setting with { Click = aside }));
-        yield return ("2 psi less", new(strut, road, setting with { GaugePressure_Pa = gauge - RideStudy.GaugeStep_Pa }));
-        yield return ("2 psi more", new(strut, road, setting with { GaugePressure_Pa = gauge + RideStudy.GaugeStep_Pa }));
+        double height = setting.Height_m!.Value;
+        foreach ((string change, RideSetting aside) in RideStudy.Aside(strut, setting, point.Setting.GaugePressure_Pa)) yield return (change, new(strut, road, aside));
         yield return ("10 kg less", new(Heavier(strut, -Mass_kg), road, setting));
         yield return ("10 kg more", new(Heavier(strut, Mass_kg), road, setting));
         (string, double)[] heights = [("1 mm lower", height - Height_m), ("1 mm higher", height + Height_m)];

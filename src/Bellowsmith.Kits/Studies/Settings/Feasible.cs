@@ -10,7 +10,7 @@ internal static class Feasible
     public static string? WhyNot(Stand stand)
     {
         if (stand.Air is not { } air || stand.Strut.Case is not { } strut) return null;
-        if (air.GaugePressure_Pa > strut.Part.MaxGaugePressure_Pa) return "it takes more than the spring's greatest gauge pressure";
-        return InstalledHeightStudy.Reaches(strut, stand.Setting.Height_m!.Value) ? null : "the thread does not reach";
+        if (air.GaugePressure_Pa > strut.Part.MaxGaugePressure_Pa) return NotStanding.GaugeLimit;
+        return InstalledHeightStudy.Reaches(strut, stand.Setting.Height_m!.Value) ? null : NotStanding.Thread;
     }
 }

@@ -29,7 +29,7 @@ public static class MapFrame
         ["decimals"] = map.Decimals,
         ["values"] = frame.Array(map.Values),
         ["reasons"] = frame.Array(Reasons(map)),
-        ["words"] = new JsonArray([.. map.Reasons.Select(r => (JsonNode)JsonValue.Create(r.Word))]),
+        ["patches"] = new JsonArray([.. map.Reasons.SelectMany(r => r.Patches(map.X.Count).Select(patch => (JsonNode)Patch(frame, r.Word, patch)))]),
         ["levels"] = new JsonArray([.. map.Levels.Select(l => (JsonNode)JsonValue.Create(l))]),
         ["hasLines"] = map.HasLines,
         ["lines"] = new JsonArray([.. map.Levels.SelectMany(level => map.Lines(level).Select(line => (JsonNode)Line(frame, line, map.Level(level))))]),
@@ -43,6 +43,12 @@ public static class MapFrame
         ["x"] = frame.Array(Array.ConvertAll(line, p => p.X)),
         ["y"] = frame.Array(Array.ConvertAll(line, p => p.Y)),
         ["words"] = words,
+    };
+
+    private static JsonObject Patch(Frame frame, string words, int[] cells) => new()
+    {
+        ["words"] = words,
+        ["cells"] = frame.Array(Array.ConvertAll(cells, cell => (float)cell)),
     };
 
     // By its number for each cell; −1 for none.

@@ -20,6 +20,7 @@ export function read(bytes) {
     arrays([frame.settings], "values", "reasons");
     arrays([frame.settings.x, frame.settings.y], "values", "edges");
     arrays(frame.settings.lines, "x", "y");
+    arrays(frame.settings.patches, "cells");
   }
   if (frame.map) frame.map.rate = array(frame.map.rate);
   return frame;

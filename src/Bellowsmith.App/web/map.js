@@ -3,7 +3,7 @@
 
 import { contours } from "d3-contour";
 import { ink, label } from "./ink.js";
-import { disc, line } from "./shapes.js";
+import { disc, line, ticks } from "./shapes.js";
 
 const margin = { left: 66, right: 14, top: 10, bottom: 50 };
 
@@ -161,11 +161,4 @@ export class RateMap {
     label(context, this.colours, at.label, px + 10, py - 15, { colour: accent, weight: 620, within: box, taken });
     label(context, this.colours, at.loadLabel, box.left + 4, py + 13, { within: box, taken });
   }
-}
-
-function ticks({ low, high }, most = 8) {
-  const rough = (high - low) / most, power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map(s => s * power).find(s => s >= rough), found = [];
-  for (let k = Math.ceil(low / step); k * step <= high; k++) found.push(Number((k * step).toPrecision(6)));
-  return found;
 }

@@ -2,7 +2,7 @@
 // setting as the dot, the least as a ring. A cell can be pointed at or reached with the arrow keys, and taken.
 
 import { ink, label } from "./ink.js";
-import { disc, line } from "./shapes.js";
+import { disc, line, ticks } from "./shapes.js";
 
 const margin = { left: 66, right: 14, top: 12, bottom: 50 };
 const darkest = 0.36;
@@ -177,27 +177,12 @@ export class SettingMap {
   }
 
   reasons(context) {
-    const { reasons, words } = this.map;
-    for (const patch of this.patches()) {
-      const cells = patch.map(k => { const { left, top, width, height } = this.cell(k % this.columns, Math.floor(k / this.columns)); return [left + width / 2, top + height / 2]; });
+    for (const { words, cells: patch } of this.map.patches) {
+      const cells = Array.from(patch, k => { const { left, top, width, height } = this.cell(k % this.columns, Math.floor(k / this.columns)); return [left + width / 2, top + height / 2]; });
       const middle = [0, 1].map(i => cells.reduce((sum, c) => sum + c[i], 0) / cells.length);
       const near = c => Math.hypot(c[0] - middle[0], c[1] - middle[1]);
-      this.on(context, words[reasons[patch[0]]], [middle, ...cells.sort((a, b) => near(a) - near(b))].filter((at, k) => k > 0 || near(cells[0]) < 12), this.box, 12);
+      this.on(context, words, [middle, ...cells.sort((a, b) => near(a) - near(b))].filter((at, k) => k > 0 || near(cells[0]) < 12), this.box, 12);
     }
-  }
-
-  // Cells of one reason that hang together along edges.
-  patches() {
-    const { reasons } = this.map, left = new Set([...reasons.keys()].filter(k => reasons[k] >= 0)), patches = [];
-    for (const first of [...left]) {
-      if (!left.delete(first)) continue;
-      const patch = [first];
-      for (const k of patch)
-        for (const beside of [k % this.columns > 0 ? k - 1 : -1, k % this.columns < this.columns - 1 ? k + 1 : -1, k - this.columns, k + this.columns])
-          if (reasons[beside] === reasons[first] && left.delete(beside)) patch.push(beside);
-      patches.push(patch);
-    }
-    return patches;
   }
 
   // Between choices no line leads: each cell says its own number where that fits.
@@ -226,7 +211,7 @@ export class SettingMap {
     context.textAlign = "center";
     context.textBaseline = "top";
     let end = -Infinity;
-    for (const { at, label: words } of ticks(x)) {
+    for (const { at, label: words } of labelled(x)) {
       const half = context.measureText(words).width / 2, px = this.x(at);
       if (px - half < end + 6) continue;
       line(context, px, box.top + box.height, px, box.top + box.height + 4);
@@ -236,7 +221,7 @@ export class SettingMap {
     context.fillText(x.title, box.left + box.width / 2, box.top + box.height + 30);
     context.textAlign = "right";
     context.textBaseline = "middle";
-    for (const { at, label: words } of ticks(y)) {
+    for (const { at, label: words } of labelled(y)) {
       line(context, box.left - 4, this.y(at), box.left, this.y(at));
       context.fillText(fitted(context, words, margin.left - 28), box.left - 7, this.y(at));
     }
@@ -284,10 +269,6 @@ function fitted(context, words, room) {
   return words;
 }
 
-function ticks({ low, high, ticks: own }, most = 8) {
-  if (own) return own;
-  const rough = (high - low) / most, power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map(s => s * power).find(s => s >= rough), found = [];
-  for (let k = Math.ceil(low / step); k * step <= high; k++) { const at = Number((k * step).toPrecision(6)); found.push({ at, label: String(at) }); }
-  return found;
+function labelled(axis) {
+  return axis.ticks ?? ticks(axis).map(at => ({ at, label: String(at) }));
 }

@@ -130,3 +130,11 @@ function filled(context, fill, stroke, width) {
   context.strokeStyle = stroke;
   context.stroke();
 }
+
+// Round numbers along an axis.
+export function ticks({ low, high }, most = 8) {
+  const rough = (high - low) / most, power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 5, 10].map(s => s * power).find(s => s >= rough), found = [];
+  for (let k = Math.ceil(low / step); k * step <= high; k++) found.push(Number((k * step).toPrecision(6)));
+  return found;
+}

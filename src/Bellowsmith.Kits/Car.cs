@@ -30,4 +30,11 @@ public sealed record Axle(
     double? TyreRate_N_per_m = null,
     double? Track_m = null,
     double? ArchHeightAtDrive_m = null,
-    string? SuspensionFile = null);
+    string? SuspensionFile = null)
+{
+    /// <summary>Its points, where they were measured.</summary>
+    public SuspensionPart? Suspension { get; init; }
+
+    /// <summary>The wheel the car was measured with.</summary>
+    public RoadWheel? Wheel { get; init; }
+}

@@ -48,6 +48,9 @@ public sealed record StrutDesign(
 
     /// <summary>Friction of strut and seals that the damper's dyno data do not hold, N at the strut.</summary>
     public double? Friction_N { get; init; }
+
+    /// <summary>What aligns the wheel; null where the kit says nothing of it.</summary>
+    public Adjusters? Adjusters { get; init; }
 }
 
 public enum TargetKind { RideFrequency, WheelRate, SpringRate }

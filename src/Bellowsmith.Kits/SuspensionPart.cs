@@ -13,6 +13,19 @@ public sealed record SuspensionPart(
     /// <summary>The unit first written for each dimension.</summary>
     public IReadOnlyDictionary<Dimension, string> WrittenUnits { get; init; } = new Dictionary<Dimension, string>();
 
+    /// <summary>How much lower the car stands at these points than as it left its maker; its old drive height is so much droop.</summary>
+    public double? LoweredBy_m { get; init; }
+
+    /// <summary>From the middle to either lock.</summary>
+    public double? RackTravel_m { get; init; }
+
+    /// <summary>Points measured on the body; empty where none were.</summary>
+    public IReadOnlyList<Point> ArchEdge { get; init; } = [];
+
+    public IReadOnlyList<Point> Liner { get; init; } = [];
+
+    public IReadOnlyList<Point> Tower { get; init; } = [];
+
     /// <exception cref="ArgumentException">The points leave the wheel no travel, or more than one way to go.</exception>
     public Linkage Linkage() => new(Suspension() with
     {

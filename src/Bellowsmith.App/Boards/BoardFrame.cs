@@ -66,8 +66,8 @@ public sealed class BoardFrame
         Frame frame = new();
         frame.Json["say"] = new JsonObject(Say.Select(s => KeyValuePair.Create(s.Key, (JsonNode?)s.Value)));
         frame.Json["sliders"] = new JsonObject(Sliders.Select(s => KeyValuePair.Create(s.Key, (JsonNode?)Of(s.Value, Say[$"{s.Key}.value"]))));
-        frame.Json["section"] = SectionSvg.Shapes(Section);
-        frame.Json["viewBox"] = SectionSvg.ViewBox(Section.Frame);
+        frame.Json["section"] = DrawingSvg.Shapes(Section.Shapes, Section.Dimensions);
+        frame.Json["viewBox"] = DrawingSvg.ViewBox(Section.Frame);
         frame.Json["handles"] = new JsonObject(Section.Handles.Select(h => KeyValuePair.Create(h.Id, (JsonNode?)Of(h))));
         if (Ladder is not null) frame.Json["ladder"] = LadderSvg.Of(Ladder);
         frame.Json["charts"] = new JsonObject(Charts.Concat(Of(_board.Open)).Select(c => KeyValuePair.Create(c.Id, (JsonNode?)ChartFrame.Of(frame, c))));

@@ -57,13 +57,13 @@ internal sealed class BellowsWall
         : 2 * (RingRadius_mm + Bulge_mm(springHeight_mm)) + Thickness_mm;
 
     /// <summary>Points of the wall's middle, top to bottom, as radius and height over the lower ring, mm.</summary>
-    public IReadOnlyList<SectionPoint> Meridian(double springHeight_mm)
+    public IReadOnlyList<DrawingPoint> Meridian(double springHeight_mm)
     {
         if (Cords(springHeight_mm) is { } shape)
             return Wall(shape);
         double one = One_mm(springHeight_mm);
         (double angle, double radius, double flat) = Arc(one);
-        List<SectionPoint> points = [];
+        List<DrawingPoint> points = [];
         for (int c = Convolutions - 1; c >= 0; c--)
         {
             if (flat > 0) points.Add(new(RingRadius_mm, one * (c + 1)));
@@ -80,12 +80,12 @@ internal sealed class BellowsWall
     }
 
     // Without the plates, and without places where two points are one.
-    private static List<SectionPoint> Wall(CordShape shape)
+    private static List<DrawingPoint> Wall(CordShape shape)
     {
-        List<SectionPoint> points = [];
+        List<DrawingPoint> points = [];
         foreach ((double z, double radius) in shape.Wall(2 * PointsPerArc).Skip(1).SkipLast(1).Reverse())
         {
-            SectionPoint point = new(radius * 1000, z * 1000);
+            DrawingPoint point = new(radius * 1000, z * 1000);
             if (points.Count == 0 || Math.Abs(point.X - points[^1].X) + Math.Abs(point.Y - points[^1].Y) > SamePoint_mm) points.Add(point);
         }
 

@@ -11,9 +11,9 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
 {
     private const double LetterWidth = 0.6, SmallLetterWidth = 0.55, Caption = 0.72, Slender = 0.17;
 
-    private readonly List<SectionDimension> _dimensions = [];
+    private readonly List<DrawingDimension> _dimensions = [];
 
-    public IReadOnlyList<SectionDimension> Dimensions => _dimensions;
+    public IReadOnlyList<DrawingDimension> Dimensions => _dimensions;
 
     /// <summary>Size of an arrow, and how far extension lines run past the dimension line.</summary>
     public double Arrow => 0.9 * text;
@@ -28,16 +28,16 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
     /// a gap of the line, or outwards beside it.
     /// </summary>
     public void Upright(
-        string id, double value_m, string caption, SectionPoint from, SectionPoint to, double x, SectionRole role, bool beside = false)
+        string id, double value_m, string caption, DrawingPoint from, DrawingPoint to, double x, DrawingRole role, bool beside = false)
     {
         (double low, double high) = (Math.Min(from.Y, to.Y), Math.Max(from.Y, to.Y));
         int side = Math.Sign(x);
-        foreach (SectionPoint point in (ReadOnlySpan<SectionPoint>)[from, to])
+        foreach (DrawingPoint point in (ReadOnlySpan<DrawingPoint>)[from, to])
             pen.Line(role, id, point.X + side * Beyond / 2, point.Y, x + side * Beyond / 2, point.Y);
 
         double height = text * (caption.Length > 0 ? 1 + 1.15 * Caption : 1);
         bool inside = !beside && high - low > height + 3 * Arrow, arrowsInside = high - low > 3 * Arrow;
-        SectionBox label = Place(id, caption, new SectionPoint(x, (low + high) / 2), height, inside ? 0 : side);
+        DrawingBox label = Place(id, caption, new DrawingPoint(x, (low + high) / 2), height, inside ? 0 : side);
         if (inside)
         {
             pen.Line(role, id, x, low, x, Math.Min(label.Bottom - Beyond / 2, high));
@@ -53,7 +53,7 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
     /// <summary>A diameter across the axis at height y, its number outside the right arrow.</summary>
     public void Across(string id, double value_m, double radius, double fromY, double y, string prefix)
     {
-        SectionRole role = SectionRole.Dimension;
+        DrawingRole role = DrawingRole.Dimension;
         foreach (int side in (ReadOnlySpan<int>)[-1, 1])
         {
             pen.Line(role, id, side * radius, fromY, side * radius, y + Math.Sign(y - fromY) * Beyond);
@@ -63,36 +63,36 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
         pen.Line(role, id, -radius, y, radius + Arrow, y);
         string words = prefix + units.Number(Dimension.Length, value_m);
         double left = radius + 1.3 * Arrow;
-        SectionBox label = new(left, y - text / 2, left + words.Length * LetterWidth * text, y + text / 2);
-        pen.Add(new SectionText(role, id, new(left, y), words, TextAnchor.Start, text));
-        _dimensions.Add(new SectionDimension(id, value_m, words, new(-radius, fromY), new(radius, fromY), label));
+        DrawingBox label = new(left, y - text / 2, left + words.Length * LetterWidth * text, y + text / 2);
+        pen.Add(new DrawingText(role, id, new(left, y), words, TextAnchor.Start, text));
+        _dimensions.Add(new DrawingDimension(id, value_m, words, new(-radius, fromY), new(radius, fromY), label));
     }
 
     private void Write(
-        SectionRole role, string id, double value_m, string caption, SectionBox label, SectionPoint from, SectionPoint to, string number)
+        DrawingRole role, string id, double value_m, string caption, DrawingBox label, DrawingPoint from, DrawingPoint to, string number)
     {
         double middle = (label.Left + label.Right) / 2;
-        pen.Add(new SectionText(role, id, new(middle, label.Top - text / 2), number, TextAnchor.Middle, text));
+        pen.Add(new DrawingText(role, id, new(middle, label.Top - text / 2), number, TextAnchor.Middle, text));
         if (caption.Length > 0)
-            pen.Add(new SectionText(role, id, new(middle, label.Bottom + Caption * text / 2), caption, TextAnchor.Middle, Caption * text));
-        _dimensions.Add(new SectionDimension(id, value_m, number, from, to, label));
+            pen.Add(new DrawingText(role, id, new(middle, label.Bottom + Caption * text / 2), caption, TextAnchor.Middle, Caption * text));
+        _dimensions.Add(new DrawingDimension(id, value_m, number, from, to, label));
     }
 
     // Beside the line where it does not fit into it, and down until nothing is in the way.
-    private SectionBox Place(string id, string caption, SectionPoint at, double height, int side)
+    private DrawingBox Place(string id, string caption, DrawingPoint at, double height, int side)
     {
         double half = HalfWidth(caption), x = at.X + side * (half + Beyond);
-        SectionBox box = new(x - half, at.Y - height / 2, x + half, at.Y + height / 2);
+        DrawingBox box = new(x - half, at.Y - height / 2, x + half, at.Y + height / 2);
         while (_dimensions.Any(d => d.Id != id && d.Label.Overlaps(box)))
             box = box with { Bottom = box.Bottom - text / 2, Top = box.Top - text / 2 };
         return box;
     }
 
-    private void ArrowAt(SectionRole role, string id, SectionPoint tip, int alongX, int alongY)
+    private void ArrowAt(DrawingRole role, string id, DrawingPoint tip, int alongX, int alongY)
     {
         (double dx, double dy, double half) = (alongX * Arrow, alongY * Arrow, Slender * Arrow);
-        SectionPoint left = new(tip.X - dx + half * alongY, tip.Y - dy + half * alongX);
-        SectionPoint right = new(tip.X - dx - half * alongY, tip.Y - dy - half * alongX);
-        pen.Add(new SectionPath(role, id, [tip, left, right], Closed: true, SectionFill.Line));
+        DrawingPoint left = new(tip.X - dx + half * alongY, tip.Y - dy + half * alongX);
+        DrawingPoint right = new(tip.X - dx - half * alongY, tip.Y - dy - half * alongX);
+        pen.Add(new DrawingPath(role, id, [tip, left, right], Closed: true, DrawingFill.Line));
     }
 }

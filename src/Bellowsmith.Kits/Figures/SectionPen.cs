@@ -3,21 +3,21 @@ namespace Bellowsmith.Kits.Figures;
 /// <summary>Collects the shapes of a section in drawing order; every part is symmetric about the strut's axis.</summary>
 internal sealed class SectionPen
 {
-    private readonly List<SectionShape> _shapes = [];
+    private readonly List<DrawingShape> _shapes = [];
 
     /// <summary>Distance between hatching lines, mm of the strut.</summary>
     public required double Hatching { get; init; }
 
-    public IReadOnlyList<SectionShape> Shapes => _shapes;
+    public IReadOnlyList<DrawingShape> Shapes => _shapes;
 
-    public void Add(SectionShape shape) => _shapes.Add(shape);
+    public void Add(DrawingShape shape) => _shapes.Add(shape);
 
-    public void Line(SectionRole role, string part, double x1, double y1, double x2, double y2) =>
-        Add(new SectionPath(role, part, [new(x1, y1), new(x2, y2)]));
+    public void Line(DrawingRole role, string part, double x1, double y1, double x2, double y2) =>
+        Add(new DrawingPath(role, part, [new(x1, y1), new(x2, y2)]));
 
     /// <summary>A closed box over the axis, hiding what lies below.</summary>
     public void Block(string part, double radius, double bottom, double top) =>
-        Add(new SectionPath(SectionRole.Outline, part, Box(-radius, bottom, radius, top), Closed: true, SectionFill.Paper));
+        Add(new DrawingPath(DrawingRole.Outline, part, Box(-radius, bottom, radius, top), Closed: true, DrawingFill.Paper));
 
     /// <summary>A cut ring, left and right of the axis, hatched at ±45°.</summary>
     public void Ring(string part, double inner, double outer, double bottom, double top, int lean)
@@ -25,20 +25,20 @@ internal sealed class SectionPen
         foreach (int side in (ReadOnlySpan<int>)[-1, 1])
         {
             (double left, double right) = side < 0 ? (-outer, -inner) : (inner, outer);
-            Add(new SectionPath(SectionRole.Outline, part, Box(left, bottom, right, top), Closed: true, SectionFill.Paper));
-            Add(new SectionStrokes(SectionRole.Hatch, part, [.. Strokes(left, bottom, right, top, lean)]));
+            Add(new DrawingPath(DrawingRole.Outline, part, Box(left, bottom, right, top), Closed: true, DrawingFill.Paper));
+            Add(new DrawingStrokes(DrawingRole.Hatch, part, [.. Strokes(left, bottom, right, top, lean)]));
         }
     }
 
     /// <summary>A closed outline given for the right side and mirrored to the left.</summary>
-    public void Pair(SectionRole role, string part, IReadOnlyList<SectionPoint> right, SectionFill fill)
+    public void Pair(DrawingRole role, string part, IReadOnlyList<DrawingPoint> right, DrawingFill fill)
     {
-        Add(new SectionPath(role, part, right, Closed: true, fill));
-        Add(new SectionPath(role, part, [.. right.Select(p => new SectionPoint(-p.X, p.Y))], Closed: true, fill));
+        Add(new DrawingPath(role, part, right, Closed: true, fill));
+        Add(new DrawingPath(role, part, [.. right.Select(p => new DrawingPoint(-p.X, p.Y))], Closed: true, fill));
     }
 
     // Lines y = lean·x + c clipped to the box; counted from its own corner so that hatching moves with its part.
-    private IEnumerable<(SectionPoint, SectionPoint)> Strokes(double left, double bottom, double right, double top, int lean)
+    private IEnumerable<(DrawingPoint, DrawingPoint)> Strokes(double left, double bottom, double right, double top, int lean)
     {
         (double width, double height, double step) = (right - left, top - bottom, Hatching * Math.Sqrt(2));
         for (double c = step / 2; c < width + height; c += step)
@@ -51,6 +51,6 @@ internal sealed class SectionPen
         }
     }
 
-    private static SectionPoint[] Box(double left, double bottom, double right, double top) =>
+    private static DrawingPoint[] Box(double left, double bottom, double right, double top) =>
         [new(left, bottom), new(right, bottom), new(right, top), new(left, top)];
 }

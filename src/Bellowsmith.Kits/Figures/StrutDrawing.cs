@@ -34,7 +34,7 @@ public sealed class StrutDrawing
         SectionPen pen = new() { Hatching = _text / 3 };
         StrutParts parts = new(pen, at, _wall);
         parts.Draw(_strut.Design.Thread is not null, _strut.Damper is not null);
-        pen.Line(SectionRole.Centre, "axis", 0, at.Datum - _text, 0, at.Mount + 2 * _text);
+        pen.Line(DrawingRole.Centre, "axis", 0, at.Datum - _text, 0, at.Mount + 2 * _text);
         SectionDimensioning dimensioning = new(pen, _units, _text);
         double lane = Dimension(dimensioning, at);
         return new StrutSection
@@ -58,17 +58,17 @@ public sealed class StrutDrawing
     private double Dimension(SectionDimensioning lines, StrutLayout at)
     {
         double plate = _wall.RingRadius_mm, outer = RightLane + 2 * lines.HalfWidth("spring") + lines.Beyond + 0.8 * _text;
-        lines.Upright("height", at.Height_mm / 1000, "spring", new(plate + 4, at.LowerPlate), new(plate + 4, at.UpperPlate), RightLane, SectionRole.Accent);
+        lines.Upright("height", at.Height_mm / 1000, "spring", new(plate + 4, at.LowerPlate), new(plate + 4, at.UpperPlate), RightLane, DrawingRole.Accent);
         if (at.StrutLength_m is { } strut)
-            lines.Upright("strutLength", strut, "strut", new(at.Body + 20, at.Datum), new(plate + 28, at.Mount), outer, SectionRole.Dimension);
+            lines.Upright("strutLength", strut, "strut", new(at.Body + 20, at.Datum), new(plate + 28, at.Mount), outer, DrawingRole.Dimension);
         if (at.StopGap_m is { } gap && at.StopEnd is { } end)
             lines.Upright("stopGap", gap, gap < 0 ? "squeezed" : "stop gap", new(-at.Body / 2, at.HeadTop),
-                new(-at.Rod - 6, gap < 0 ? at.HeadTop - gap * 1000 : end), LeftLane, SectionRole.Dimension);
+                new(-at.Rod - 6, gap < 0 ? at.HeadTop - gap * 1000 : end), LeftLane, DrawingRole.Dimension);
         if (at.Exposed_m is { } exposed)
             lines.Upright("exposedThread", exposed, "thread exposed", new(-at.Body - StrutParts.LockRing, at.SleeveTop), new(-at.Body, at.ThreadEnd),
-                ThreadLane(at), SectionRole.Dimension, beside: true);
+                ThreadLane(at), DrawingRole.Dimension, beside: true);
         if (at.DamperLength_m is { } damper)
-            lines.Upright("damperLength", damper, "damper", new(-at.Body, at.DamperBottom), new(-at.Rod, at.Mount), -outer, SectionRole.Dimension);
+            lines.Upright("damperLength", damper, "damper", new(-at.Body, at.DamperBottom), new(-at.Rod, at.Mount), -outer, DrawingRole.Dimension);
         double diameter = _wall.OuterDiameter_mm(at.Height_mm);
         double crown = (at.UpperPlate + at.LowerPlate) / 2 + (_wall.Convolutions - 1) * (at.Height_mm - 2 * at.Plate_mm) / _wall.Convolutions / 2;
         lines.Across("outerDiameter", diameter / 1000, diameter / 2, crown, at.UpperPlate + 1.5 * _text, "≈ Ø ");
@@ -83,11 +83,11 @@ public sealed class StrutDrawing
             yield return new SectionHandle("thread", new(ThreadLane(at), at.ThreadEnd), exposed, thread.Least_m, thread.Greatest_m, 0.001);
     }
 
-    private SectionBox Frame(double side)
+    private DrawingBox Frame(double side)
     {
         StrutLayout low = new(_strut, _strut.GreatestHeight_m), high = new(_strut, _strut.LeastHeight_m);
         double bottom = Math.Min(Math.Min(low.Datum, high.Datum), low.DamperBottom - 10);
-        return new SectionBox(-side - _text / 2, bottom - 1.5 * _text, side + _text / 2, low.Mount + 2.5 * _text);
+        return new DrawingBox(-side - _text / 2, bottom - 1.5 * _text, side + _text / 2, low.Mount + 2.5 * _text);
     }
 
     private TitleRow[] Title(double height_m) =>

@@ -44,9 +44,9 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
         foreach (int side in (ReadOnlySpan<int>)[-1, 1])
         {
             double inner = bore + 4, outer = 40;
-            pen.Add(new SectionPath(SectionRole.Outline, "mount",
-                [new(side * inner, at.UpperPlate), new(side * outer, at.UpperPlate), new(side * outer, housing), new(side * inner, housing)], Closed: true, SectionFill.Paper));
-            pen.Add(new SectionCircle(SectionRole.Outline, "mount", new(side * (inner + outer) / 2, (at.UpperPlate + housing) / 2), bearing / 2 - 0.5));
+            pen.Add(new DrawingPath(DrawingRole.Outline, "mount",
+                [new(side * inner, at.UpperPlate), new(side * outer, at.UpperPlate), new(side * outer, housing), new(side * inner, housing)], Closed: true, DrawingFill.Paper));
+            pen.Add(new DrawingCircle(DrawingRole.Outline, "mount", new(side * (inner + outer) / 2, (at.UpperPlate + housing) / 2), bearing / 2 - 0.5));
         }
     }
 
@@ -72,7 +72,7 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
         if (at.StopEnd is not { } end) return;
         double length = Math.Max(at.StopSeat - end, 1), swell = Math.Sqrt(at.StopFree_mm / length), radius = 0.8 * at.Body;
         const int lobes = 2, points = 9;
-        List<SectionPoint> outline = [new(at.Rod, at.StopSeat)];
+        List<DrawingPoint> outline = [new(at.Rod, at.StopSeat)];
         for (int k = 0; k <= lobes * points; k++)
         {
             double share = (double)k / (lobes * points), lobe = 0.78 + 0.22 * Math.Abs(Math.Sin(Math.PI * lobes * share));
@@ -80,7 +80,7 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
         }
 
         outline.Add(new(at.Rod, end));
-        pen.Pair(SectionRole.Outline, "stop", outline, SectionFill.Rubber);
+        pen.Pair(DrawingRole.Outline, "stop", outline, DrawingFill.Rubber);
     }
 
     // A sleeve the body screws into, its lock ring on top and the lower datum at its foot.
@@ -92,7 +92,7 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
         Bracket(wallOuter, at.DamperBottom - foot);
         pen.Ring("lockRing", at.Body, at.Body + LockRing, at.SleeveTop - Collar, at.SleeveTop, -1);
         if (threaded) Thread();
-        pen.Line(SectionRole.Thin, "datum", -wallOuter - 14, at.Datum, wallOuter + 14, at.Datum);
+        pen.Line(DrawingRole.Thin, "datum", -wallOuter - 14, at.Datum, wallOuter + 14, at.Datum);
     }
 
     // Two bolts to the upright, where the housing has room for them.
@@ -100,13 +100,13 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
     {
         const double low = 14, high = 92, depth = 36;
         if (room < high + 10) return;
-        pen.Add(new SectionPath(SectionRole.Outline, "lowerMount",
-            [new(side, at.Datum + low), new(side + depth, at.Datum + low), new(side + depth, at.Datum + high), new(side, at.Datum + high)], Closed: true, SectionFill.Paper));
+        pen.Add(new DrawingPath(DrawingRole.Outline, "lowerMount",
+            [new(side, at.Datum + low), new(side + depth, at.Datum + low), new(side + depth, at.Datum + high), new(side, at.Datum + high)], Closed: true, DrawingFill.Paper));
         foreach (double y in (ReadOnlySpan<double>)[low + 18, high - 18])
         {
-            pen.Add(new SectionCircle(SectionRole.Outline, "lowerMount", new(side + depth / 2, at.Datum + y), 7));
-            pen.Line(SectionRole.Centre, "lowerMount", side + depth / 2 - 11, at.Datum + y, side + depth / 2 + 11, at.Datum + y);
-            pen.Line(SectionRole.Centre, "lowerMount", side + depth / 2, at.Datum + y - 11, side + depth / 2, at.Datum + y + 11);
+            pen.Add(new DrawingCircle(DrawingRole.Outline, "lowerMount", new(side + depth / 2, at.Datum + y), 7));
+            pen.Line(DrawingRole.Centre, "lowerMount", side + depth / 2 - 11, at.Datum + y, side + depth / 2 + 11, at.Datum + y);
+            pen.Line(DrawingRole.Centre, "lowerMount", side + depth / 2, at.Datum + y - 11, side + depth / 2, at.Datum + y + 11);
         }
     }
 
@@ -115,30 +115,30 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
     {
         (double root, double end) = (at.Body - 2, Math.Max(at.ThreadEnd, at.SleeveTop - Collar));
         foreach (int side in (ReadOnlySpan<int>)[-1, 1])
-            pen.Line(SectionRole.Thin, "thread", side * root, at.DamperBottom, side * root, end);
-        pen.Line(SectionRole.Outline, "thread", -at.Body, end, at.Body, end);
+            pen.Line(DrawingRole.Thin, "thread", side * root, at.DamperBottom, side * root, end);
+        pen.Line(DrawingRole.Outline, "thread", -at.Body, end, at.Body, end);
     }
 
     private void Bellows()
     {
         double foot = at.LowerPlate + Plate, half = wall.Thickness_mm / 2;
-        SectionPoint[] middle = [.. wall.Meridian(at.Height_mm).Select(p => new SectionPoint(p.X, p.Y + foot))];
-        SectionPoint[] outer = [.. middle.Select((_, k) => Beside(middle, k, half))];
-        SectionPoint[] inner = [.. middle.Select((_, k) => Beside(middle, k, -half)).Reverse()];
+        DrawingPoint[] middle = [.. wall.Meridian(at.Height_mm).Select(p => new DrawingPoint(p.X, p.Y + foot))];
+        DrawingPoint[] outer = [.. middle.Select((_, k) => Beside(middle, k, half))];
+        DrawingPoint[] inner = [.. middle.Select((_, k) => Beside(middle, k, -half)).Reverse()];
         foreach (double y in (ReadOnlySpan<double>)[foot + half + 1, at.UpperPlate - Plate - half - 1])
             foreach (int side in (ReadOnlySpan<int>)[-1, 1])
-                pen.Add(new SectionCircle(SectionRole.Rubber, "bellows", new(side * wall.RingRadius_mm, y), half + 1, SectionFill.Rubber));
-        pen.Pair(SectionRole.Rubber, "bellows", [.. outer, .. inner], SectionFill.Rubber);
+                pen.Add(new DrawingCircle(DrawingRole.Rubber, "bellows", new(side * wall.RingRadius_mm, y), half + 1, DrawingFill.Rubber));
+        pen.Pair(DrawingRole.Rubber, "bellows", [.. outer, .. inner], DrawingFill.Rubber);
         for (int c = 1; c < wall.Convolutions; c++)
             foreach (int side in (ReadOnlySpan<int>)[-1, 1])
-                pen.Add(new SectionCircle(SectionRole.Outline, "girdle", new(side * (wall.RingRadius_mm + 3),
-                    foot + (at.Height_mm - 2 * Plate) * c / wall.Convolutions), 3.5, SectionFill.Paper));
+                pen.Add(new DrawingCircle(DrawingRole.Outline, "girdle", new(side * (wall.RingRadius_mm + 3),
+                    foot + (at.Height_mm - 2 * Plate) * c / wall.Convolutions), 3.5, DrawingFill.Paper));
     }
 
     // The point moved square to the curve, outwards for +; the curve runs downwards on the right side.
-    private static SectionPoint Beside(SectionPoint[] curve, int k, double distance)
+    private static DrawingPoint Beside(DrawingPoint[] curve, int k, double distance)
     {
-        (SectionPoint a, SectionPoint b) = (curve[Math.Max(k - 1, 0)], curve[Math.Min(k + 1, curve.Length - 1)]);
+        (DrawingPoint a, DrawingPoint b) = (curve[Math.Max(k - 1, 0)], curve[Math.Min(k + 1, curve.Length - 1)]);
         double length = Math.Sqrt((b.X - a.X) * (b.X - a.X) + (b.Y - a.Y) * (b.Y - a.Y));
         return new(curve[k].X - (b.Y - a.Y) / length * distance, curve[k].Y + (b.X - a.X) / length * distance);
     }

@@ -30,6 +30,8 @@ internal static class CarFields
             May("tyreRate", Rate("10 N/mm", "5000 N/mm", "220 N/mm")),
             May("track", Length("0.3 m", "4 m", "1520 mm")),
             May("archHeightAtDrive", Length("100 mm", "2 m", "640 mm")),
+            May("wheel", new WheelShape(), "Rim, offset and tyre size it was measured with."),
+            May("wheelSection", new SectionShape(), "The tyre's section as catalogued or measured, and on which rim width."),
         ],
         [Need("suspension", _suspension, "Gives the ratio where none was measured.")],
         [Need("motionRatio", Ratio, "Of spring and damper alike."), May("suspension", _suspension)],

@@ -29,7 +29,8 @@ public static class CarReader
     private static Axle? Axle(Place? axle)
     {
         if (axle is null) return null;
-        MotionRatio? led = Led(axle);
+        SuspensionPart? suspension = axle.Part("suspension", SuspensionFields.Kind) is { } place ? SuspensionReader.Build(place) : null;
+        MotionRatio? led = Led(axle, suspension);
         return new(
             axle.Needed("unsprungMass"),
             led ?? Ratio(axle.Member("motionRatio") ?? axle.Member("springRatio")),
@@ -38,13 +39,28 @@ public static class CarReader
             axle.Optional("tyreRate"),
             axle.Optional("track"),
             axle.Optional("archHeightAtDrive"),
-            axle.OptionalText("suspension") is null ? null : InputFile.Readable(axle.Member("suspension")!.FullPath));
+            axle.OptionalText("suspension") is null ? null : InputFile.Readable(axle.Member("suspension")!.FullPath))
+        {
+            Suspension = suspension,
+            Wheel = Wheel(axle),
+        };
+    }
+
+    private static RoadWheel? Wheel(Place axle)
+    {
+        if (axle.OptionalText("wheel") is not { } text || WheelText.Wheel(text) is not { } wheel)
+        {
+            if (axle.Member("wheel") is null && axle.Member("wheelSection") is { } alone) alone.Report("a wheel beside it", "Add \"wheel\": the rim, its offset and the tyre size.");
+            return null;
+        }
+
+        return axle.OptionalText("wheelSection") is { } section && WheelText.Section(section) is { } catalogue
+            ? wheel with { Tyre = wheel.Tyre with { Catalogue = catalogue } } : wheel;
     }
 
     /// <summary>The ratio the suspension's points make; null where a measured one stands beside them, which wins, or there are none.</summary>
-    private static MotionRatio? Led(Place axle)
+    private static MotionRatio? Led(Place axle, SuspensionPart? suspension)
     {
-        SuspensionPart? suspension = axle.Part("suspension", SuspensionFields.Kind) is { } place ? SuspensionReader.Build(place) : null;
         bool measured = axle.Member("motionRatio") is not null || axle.Member("springRatio") is not null || axle.Member("damperRatio") is not null;
         if (measured || suspension is null) return null;
         Linkage linkage = suspension.Linkage();

@@ -33,6 +33,16 @@ internal static class KitFields
         Refused = new Dictionary<string, string> { ["threadEngagement"] = "Take it out: this limit can never be waived." },
     };
 
+    private static readonly Shape _slide = Range(Length("-60 mm", "60 mm", "8 mm"));
+
+    private static readonly Shape _adjusters = Fields(
+        May("camberSlide", _slide, "The top mount across the car, outward +."),
+        May("knuckleSlot", new ObjectShape([
+            .. Ends(new QuantityShape(Dimension.Angle, "-10 deg", "10 deg", "1.5 deg")), Need("pivot", SuspensionFields.Point, "The lower bolt."),
+        ]), "The knuckle on the strut, top outward +."),
+        May("tieRod", _slide, "Its length, longer +."),
+        May("eccentricBolt", new ObjectShape([.. Ends(Length("-60 mm", "60 mm", "4 mm")), Need("point", Text, "The suspension's point it moves.")]), "An inner end across the car, outward +."));
+
     private static readonly Shape _strut = Fields(
         Need("spring", new PartShape(AirSpringFields.Kind)),
         Need("damper", new PartShape(DamperFields.Kind)),
@@ -49,6 +59,7 @@ internal static class KitFields
         May("lineVolume", Volume("0 cm3", "20 L", "40 cm3"), "To the closed valve."),
         May("click", new NumberShape(0, 100), "Damper click driven with, counted from fully closed."),
         May("friction", new QuantityShape(Dimension.Force, "0 N", "2000 N", "40 N"), "Of strut and seals, beyond what the damper's dyno data hold."),
+        May("adjusters", _adjusters, "How far each goes from where the suspension's points were measured, which is 0."),
         May("limits", _limits));
 
     public static readonly DocumentKind Kind = new(
@@ -60,4 +71,8 @@ internal static class KitFields
             Need("struts", Fields(May("front", _strut), May("rear", _strut))),
             May("ambient", Ambient),
             May("altitude", Length("-500 m", "9000 m", "450 m"))));
+
+    private static ObjectShape Range(Shape end) => new([.. Ends(end)]);
+
+    private static Field[] Ends(Shape end) => [Need("least", end), Need("greatest", end)];
 }

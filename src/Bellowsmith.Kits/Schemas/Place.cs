@@ -26,6 +26,8 @@ internal sealed class Place(Reading reading, JsonSource source, Node node, strin
     /// <summary>The members a person named, without the free ones.</summary>
     public List<Place> Named() => [.. Members().Where(member => !ObjectShape.IsFree(member.Name))];
 
+    public IEnumerable<Place> Items() => Enumerable.Range(0, node.Items.Count).Select(Item);
+
     public Place Item(int index) => new(reading, source, node.Items[index], $"{path}[{index}]", name);
 
     /// <summary>The accepted value in SI, or the accepted bare number; null where there is none.</summary>

@@ -101,6 +101,24 @@ internal sealed class ListShape(Shape item, int count, string what) : Shape
     };
 }
 
+/// <summary>A list of as many values of one shape as there are.</summary>
+internal sealed class SomeShape(Shape item, string what) : Shape
+{
+    public override string Allowed => $"a list: {what}";
+
+    public override void Check(Place place)
+    {
+        if (place.Node.Kind != NodeKind.List || place.Node.Items.Count == 0)
+        {
+            place.Report(Allowed, "Write one or more in square brackets.");
+            return;
+        }
+        foreach (var one in place.Items()) item.Check(one);
+    }
+
+    public override JsonObject Schema() => new() { ["type"] = "array", ["description"] = what, ["items"] = item.Schema(), ["minItems"] = 1 };
+}
+
 /// <summary>Either a bare number or something else.</summary>
 internal sealed class NumberOrShape(NumberShape number, Shape other) : Shape
 {

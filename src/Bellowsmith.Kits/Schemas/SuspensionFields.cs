@@ -10,10 +10,13 @@ internal static class SuspensionFields
     private static readonly string[] _arm = ["lowerArmFront", "lowerArmRear", "lowerBallJoint"], _tieRod = ["tieRodInner", "tieRodOuter"],
         _strut = ["strutTop", "strutBottom"], _wheel = ["wheelCentre"];
 
-    private static readonly Shape _point = new ListShape(Length("-10 m", "10 m", "120 mm"), 3, "x forward, y left, z up");
+    public static readonly Shape Point = new ListShape(Length("-10 m", "10 m", "120 mm"), 3, "x forward, y left, z up");
 
     /// <summary>What stands beside the points of any suspension.</summary>
     public static readonly string[] Halfshaft = ["halfshaftInner", "halfshaftOuter"];
+
+    /// <summary>Points measured on the body, for what the wheel and the strut pass by.</summary>
+    public static readonly string[] Body = ["archEdge", "liner", "tower"];
 
     public const string WheelAxisPoint = "wheelAxisPoint", StrutOn = "strutOn";
 
@@ -45,7 +48,10 @@ internal static class SuspensionFields
                 Need("wheelRadius", Length("100 mm", "1000 mm", "318 mm"), "From its centre to the ground, loaded."),
                 May("staticCamber", Angle("1.2 deg"), "At drive height, top out +; 0 where not given."),
                 May("staticToe", Angle("0.1 deg"), "Per wheel at drive height, in +; 0 where not given."),
-                .. Halfshaft.Select(name => May(name, _point)),
+                May("loweredBy", Length("0 mm", "300 mm", "45 mm"), "How much lower the car stands at these points than as it left its maker."),
+                May("rackTravel", Length("1 mm", "200 mm", "62 mm"), "From the middle to either lock."),
+                .. Halfshaft.Select(name => May(name, Point)),
+                .. Body.Select(name => May(name, new SomeShape(Point, "points, each x forward, y left, z up"))),
             ],
             [.. Kinds.Select(kind => (IReadOnlyList<Field>)[Need(kind.Key, Points(kind.Kind, kind.Points, kind.Seats))])]));
 
@@ -53,8 +59,8 @@ internal static class SuspensionFields
 
     private static ObjectShape Points(SuspensionKind kind, string[] names, StrutSeat[] seats)
     {
-        List<Field> fields = [.. names.Select(name => Need(name, _point))];
-        if (kind == SuspensionKind.MacPherson) fields.Add(May(WheelAxisPoint, _point, "On the spin axis: sets static camber and toe."));
+        List<Field> fields = [.. names.Select(name => Need(name, Point))];
+        if (kind == SuspensionKind.MacPherson) fields.Add(May(WheelAxisPoint, Point, "On the spin axis: sets static camber and toe."));
         if (seats.Length > 0) fields.Add(Need(StrutOn, new ChoiceShape([.. seats.Select(seat => seat.Word)])));
         return Fields([.. fields]);
     }

@@ -24,7 +24,14 @@ public static class SuspensionReader
             var (camber, toe) = Static(suspension, group, points["wheelCentre"]);
             string seat = group.OptionalText(SuspensionFields.StrutOn) ?? "";
             StrutCarrier carrier = known.Seats.FirstOrDefault(choice => choice.Word == seat)?.Carrier ?? StrutCarrier.Upright;
-            SuspensionPart part = new(suspension.Text("name"), suspension.File, known.Kind, radius_m, camber, toe, points, carrier);
+            SuspensionPart part = new(suspension.Text("name"), suspension.File, known.Kind, radius_m, camber, toe, points, carrier)
+            {
+                LoweredBy_m = suspension.Optional("loweredBy"),
+                RackTravel_m = suspension.Optional("rackTravel"),
+                ArchEdge = Several(suspension, "archEdge"),
+                Liner = Several(suspension, "liner"),
+                Tower = Several(suspension, "tower"),
+            };
             return Checked(part, group) ? part : null;
         }
 
@@ -33,11 +40,18 @@ public static class SuspensionReader
 
     private static bool Add(Place group, string name, Dictionary<string, Point> points)
     {
-        if (group.Member(name) is not { Node: { Kind: NodeKind.List, Items.Count: 3 } } place) return false;
-        if (place.Item(0).Value is not { } x || place.Item(1).Value is not { } y || place.Item(2).Value is not { } z) return false;
-        points[name] = new(x, y, z);
+        if (group.Member(name) is not { } place || PointAt(place) is not { } point) return false;
+        points[name] = point;
         return true;
     }
+
+    /// <summary>A point as written; null where it is faulty, which is reported by then.</summary>
+    internal static Point? PointAt(Place place) =>
+        place.Node is { Kind: NodeKind.List, Items.Count: 3 } && place.Item(0).Value is { } x && place.Item(1).Value is { } y && place.Item(2).Value is { } z
+            ? new(x, y, z) : null;
+
+    private static IReadOnlyList<Point> Several(Place suspension, string name) =>
+        [.. (suspension.Member(name)?.Items() ?? []).Select(PointAt).OfType<Point>()];
 
     private static (double Camber_rad, double Toe_rad) Static(Place suspension, Place group, Point centre)
     {

@@ -50,52 +50,52 @@ internal sealed class SectionView(Pen pen, SKRect box)
 
     private void Shapes(StrutSection section, float point, float height)
     {
-        SectionBox frame = section.Frame;
+        DrawingBox frame = section.Frame;
         float x0 = box.MidX - (float)(frame.Left + frame.Right) / 2 * point;
         float y0 = box.Top + height / 2 + (float)(frame.Top + frame.Bottom) / 2 * point;
-        foreach (SectionShape shape in section.Shapes) Shape(shape);
+        foreach (DrawingShape shape in section.Shapes) Shape(shape);
 
-        SKPoint At(SectionPoint p) => new(x0 + (float)p.X * point, y0 - (float)p.Y * point);
+        SKPoint At(DrawingPoint p) => new(x0 + (float)p.X * point, y0 - (float)p.Y * point);
 
-        void Shape(SectionShape shape)
+        void Shape(DrawingShape shape)
         {
             (Shade colour, float width, float[] dashes) = Style(shape.Role);
             switch (shape)
             {
-                case SectionPath path:
-                    pen.Path([.. path.Points.Select(At)], path.Closed, Fill(path.Fill, colour, path.Part), colour, path.Fill == SectionFill.Line ? 0.2f : width, dashes);
+                case DrawingPath path:
+                    pen.Path([.. path.Points.Select(At)], path.Closed, Fill(path.Fill, colour, path.Part), colour, path.Fill == DrawingFill.Line ? 0.2f : width, dashes);
                     break;
-                case SectionStrokes strokes:
-                    foreach ((SectionPoint from, SectionPoint to) in strokes.Strokes)
+                case DrawingStrokes strokes:
+                    foreach ((DrawingPoint from, DrawingPoint to) in strokes.Strokes)
                         pen.Line(At(from).X, At(from).Y, At(to).X, At(to).Y, colour, width);
                     break;
-                case SectionCircle circle:
+                case DrawingCircle circle:
                     pen.Circle(At(circle.Centre).X, At(circle.Centre).Y, (float)circle.Radius * point, Fill(circle.Fill, colour, circle.Part), colour, width);
                     break;
-                case SectionText text:
+                case DrawingText text:
                     float size = (float)text.Height * point;
-                    pen.Words(text.Text, At(text.At).X, At(text.At).Y + 0.36f * size, size, colour, text.Role == SectionRole.Accent,
+                    pen.Words(text.Text, At(text.At).X, At(text.At).Y + 0.36f * size, size, colour, text.Role == DrawingRole.Accent,
                         text.Anchor switch { TextAnchor.Start => Align.Left, TextAnchor.Middle => Align.Middle, _ => Align.Right });
                     break;
             }
         }
     }
 
-    private static (Shade, float, float[]) Style(SectionRole role) => role switch
+    private static (Shade, float, float[]) Style(DrawingRole role) => role switch
     {
-        SectionRole.Outline => (Shade.Ink, 0.85f, []),
-        SectionRole.Rubber => (Shade.Ink, 0.6f, []),
-        SectionRole.Centre => (Shade.Ink, 0.35f, [9, 2, 1.5f, 2]),
-        SectionRole.Hatch => (Shade.Ink, 0.25f, []),
-        SectionRole.Accent => (Shade.Accent, 0.5f, []),
+        DrawingRole.Outline => (Shade.Ink, 0.85f, []),
+        DrawingRole.Rubber => (Shade.Ink, 0.6f, []),
+        DrawingRole.Centre => (Shade.Ink, 0.35f, [9, 2, 1.5f, 2]),
+        DrawingRole.Hatch => (Shade.Ink, 0.25f, []),
+        DrawingRole.Accent => (Shade.Accent, 0.5f, []),
         _ => (Shade.Ink, 0.35f, []),
     };
 
-    private static Shade? Fill(SectionFill fill, Shade line, string part) => fill switch
+    private static Shade? Fill(DrawingFill fill, Shade line, string part) => fill switch
     {
-        SectionFill.Paper => Shade.Paper,
-        SectionFill.Rubber => part == "stop" ? Shade.Faint : Shade.Wall,
-        SectionFill.Line => line,
+        DrawingFill.Paper => Shade.Paper,
+        DrawingFill.Rubber => part == "stop" ? Shade.Faint : Shade.Wall,
+        DrawingFill.Line => line,
         _ => null,
     };
 }

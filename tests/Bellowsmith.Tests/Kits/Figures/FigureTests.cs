@@ -130,7 +130,7 @@ public class FigureTests
         StrutSection section = new StrutDrawing(strut, "kit", DisplayUnits.Metric).At(0.075);
         string[] texts =
         [
-            .. section.Shapes.OfType<SectionText>().Select(t => t.Text), section.Summary, .. section.TitleBlock.Select(r => r.Text),
+            .. section.Shapes.OfType<DrawingText>().Select(t => t.Text), section.Summary, .. section.TitleBlock.Select(r => r.Text),
             .. Charts(InstalledHeightStudy.Answer(strut)).At(0.075).SelectMany(c => c.Marks.Select(m => m.Label).Append(c.Summary).Append(c.Title)),
         ];
         Assert.True(texts.Length > 20);

@@ -28,7 +28,7 @@ public class StrutDrawingTests
     {
         StrutSection section = new StrutDrawing(ExampleStruts.At(AxleEnd.Front), "kit", DisplayUnits.Imperial).At(0.0762);
         Assert.Equal("3.000", section.Dimensions.Single(d => d.Id == "height").Text);
-        Assert.Contains(section.Shapes.OfType<SectionText>(), t => t is { Text: "3.000", Role: SectionRole.Accent });
+        Assert.Contains(section.Shapes.OfType<DrawingText>(), t => t is { Text: "3.000", Role: DrawingRole.Accent });
         Assert.Contains(section.TitleBlock, row => row is { Label: "lengths", Text: "in" });
     }
 
@@ -67,7 +67,7 @@ public class StrutDrawingTests
     public void At_StopTouched_SqueezesItOntoTheHead()
     {
         StrutSection section = Drawing(AxleEnd.Front).At(0.043);
-        SectionDimension gap = section.Dimensions.Single(d => d.Id == "stopGap");
+        DrawingDimension gap = section.Dimensions.Single(d => d.Id == "stopGap");
         Assert.Equal(-0.006, gap.Value_m, 9);
         Assert.Equal("−6.0", gap.Text);
         Assert.Equal(Points(section, "head").Max(p => p.Y), Points(section, "stop").Min(p => p.Y), 6);
@@ -83,9 +83,9 @@ public class StrutDrawingTests
             for (double height = 0.040; height <= 0.118; height += 0.0013)
             {
                 StrutSection section = Drawing(end, text).At(height);
-                Assert.All(section.Dimensions, d => Assert.DoesNotContain(section.Shapes.OfType<SectionPath>(), p =>
+                Assert.All(section.Dimensions, d => Assert.DoesNotContain(section.Shapes.OfType<DrawingPath>(), p =>
                     section.Dimensions.Any(other => other.Id == p.Part) && p.Points.Zip(p.Points.Skip(1)).Any(s => Crosses(d.Label, s.First, s.Second))));
-                SectionBox[] labels = [.. section.Dimensions.Select(d => d.Label)];
+                DrawingBox[] labels = [.. section.Dimensions.Select(d => d.Label)];
                 for (int i = 0; i < labels.Length; i++)
                 {
                     Assert.True(Holds(section.Frame, labels[i]), $"{section.Dimensions[i]} leaves {section.Frame}");
@@ -120,9 +120,9 @@ public class StrutDrawingTests
     public void At_AnySetting_HatchesInsideItsPartAndTurnsBetweenNeighbours()
     {
         StrutSection section = Drawing(AxleEnd.Front).At(0.075);
-        foreach (SectionStrokes hatch in section.Shapes.OfType<SectionStrokes>())
+        foreach (DrawingStrokes hatch in section.Shapes.OfType<DrawingStrokes>())
         {
-            Assert.Equal(SectionRole.Hatch, hatch.Role);
+            Assert.Equal(DrawingRole.Hatch, hatch.Role);
             Assert.All(hatch.Strokes, s => Assert.Equal(Math.Abs(s.To.X - s.From.X), Math.Abs(s.To.Y - s.From.Y), 6));
         }
 
@@ -140,7 +140,7 @@ public class StrutDrawingTests
         }, "kit", DisplayUnits.Metric).At(0.075);
         Assert.Equal(["height", "outerDiameter"], section.Dimensions.Select(d => d.Id));
         Assert.Equal(["height"], section.Handles.Select(h => h.Id));
-        Assert.All(section.Shapes.OfType<SectionPath>().SelectMany(p => p.Points), p => Assert.True(double.IsFinite(p.X) && double.IsFinite(p.Y)));
+        Assert.All(section.Shapes.OfType<DrawingPath>().SelectMany(p => p.Points), p => Assert.True(double.IsFinite(p.X) && double.IsFinite(p.Y)));
     }
 
     private static StrutDrawing Drawing(AxleEnd end, double text = 9) => new(ExampleStruts.At(end), "Ostrane street", DisplayUnits.Metric, text);
@@ -153,24 +153,24 @@ public class StrutDrawingTests
 
     private static double Measured(StrutSection section, string id)
     {
-        SectionDimension d = section.Dimensions.Single(d => d.Id == id);
+        DrawingDimension d = section.Dimensions.Single(d => d.Id == id);
         return Math.Sqrt(id == "outerDiameter" ? Math.Pow(d.To.X - d.From.X, 2) : Math.Pow(d.To.Y - d.From.Y, 2));
     }
 
-    private static IEnumerable<SectionPoint> Points(StrutSection section, string part) =>
-        section.Shapes.OfType<SectionPath>().Where(p => p.Part == part && p.Role is SectionRole.Outline or SectionRole.Rubber).SelectMany(p => p.Points);
+    private static IEnumerable<DrawingPoint> Points(StrutSection section, string part) =>
+        section.Shapes.OfType<DrawingPath>().Where(p => p.Part == part && p.Role is DrawingRole.Outline or DrawingRole.Rubber).SelectMany(p => p.Points);
 
     private static int Lean(StrutSection section, string part)
     {
-        (SectionPoint from, SectionPoint to) = section.Shapes.OfType<SectionStrokes>().Last(s => s.Part == part).Strokes[0];
+        (DrawingPoint from, DrawingPoint to) = section.Shapes.OfType<DrawingStrokes>().Last(s => s.Part == part).Strokes[0];
         return Math.Sign((to.X - from.X) * (to.Y - from.Y));
     }
 
-    private static bool Holds(SectionBox frame, SectionBox label) =>
+    private static bool Holds(DrawingBox frame, DrawingBox label) =>
         label.Left >= frame.Left && label.Right <= frame.Right && label.Bottom >= frame.Bottom && label.Top <= frame.Top;
 
     // Walked in steps of a half-percent: dimension lines are straight and labels larger than a step.
-    private static bool Crosses(SectionBox box, SectionPoint a, SectionPoint b) => Enumerable.Range(0, 201).Any(k =>
+    private static bool Crosses(DrawingBox box, DrawingPoint a, DrawingPoint b) => Enumerable.Range(0, 201).Any(k =>
     {
         (double x, double y) = (a.X + (b.X - a.X) * k / 200, a.Y + (b.Y - a.Y) * k / 200);
         return x > box.Left && x < box.Right && y > box.Bottom && y < box.Top;

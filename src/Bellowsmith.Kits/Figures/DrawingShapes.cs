@@ -1,0 +1,52 @@
+namespace Bellowsmith.Kits.Figures;
+
+/// <summary>How a shape is drawn. Outline thick; Thin, Hatch, Dimension and Accent thin; Centre thin chain line.</summary>
+public enum DrawingRole { Outline, Thin, Centre, Hatch, Dimension, Accent, Rubber }
+
+/// <summary>What fills a closed shape: nothing, the paper (hiding what lies below), rubber, or the colour of its lines.</summary>
+public enum DrawingFill { None, Paper, Rubber, Line }
+
+/// <param name="Role">How it is drawn.</param>
+/// <param name="Part">What it belongs to: mount, upperPlate, bellows, lowerPlate, rod, stop, head, body, thread, lowerMount, axis, or a dimension's id.</param>
+public abstract record DrawingShape(DrawingRole Role, string Part);
+
+/// <summary>Straight lines through points, closed or open.</summary>
+public sealed record DrawingPath(DrawingRole Role, string Part, IReadOnlyList<DrawingPoint> Points, bool Closed = false, DrawingFill Fill = DrawingFill.None)
+    : DrawingShape(Role, Part);
+
+public sealed record DrawingCircle(DrawingRole Role, string Part, DrawingPoint Centre, double Radius, DrawingFill Fill = DrawingFill.None)
+    : DrawingShape(Role, Part);
+
+/// <summary>Separate straight strokes, such as hatching.</summary>
+public sealed record DrawingStrokes(DrawingRole Role, string Part, IReadOnlyList<(DrawingPoint From, DrawingPoint To)> Strokes)
+    : DrawingShape(Role, Part);
+
+/// <summary>Words on the drawing; <paramref name="At"/> is the left end, middle or right end of the line at half its height, <paramref name="Height"/> the size of its letters.</summary>
+public sealed record DrawingText(DrawingRole Role, string Part, DrawingPoint At, string Text, TextAnchor Anchor, double Height)
+    : DrawingShape(Role, Part);
+
+public enum TextAnchor { Start, Middle, End }
+
+public readonly record struct DrawingPoint(double X, double Y);
+
+public readonly record struct DrawingBox(double Left, double Bottom, double Right, double Top)
+{
+    public double Width => Right - Left;
+
+    public double Height => Top - Bottom;
+
+    public bool Overlaps(DrawingBox other) =>
+        Left < other.Right && other.Left < Right && Bottom < other.Top && other.Bottom < Top;
+}
+
+/// <summary>
+/// A dimension as drawn and as computed: the two measured points and the study's value, which is their distance. A gap that is
+/// squeezed is negative.
+/// </summary>
+/// <param name="Id">height, stopGap, outerDiameter, damperLength, exposedThread or strutLength.</param>
+/// <param name="Value_m">The study's number.</param>
+/// <param name="Text">As written on the drawing.</param>
+/// <param name="From">One measured point.</param>
+/// <param name="To">The other.</param>
+/// <param name="Label">The box its words take, mm.</param>
+public sealed record DrawingDimension(string Id, double Value_m, string Text, DrawingPoint From, DrawingPoint To, DrawingBox Label);

@@ -1,5 +1,6 @@
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.Bodies;
 
 namespace Bellowsmith.Kits.Figures;
 

@@ -1,3 +1,5 @@
+using Bellowsmith.Kits.Studies.Bodies;
+
 namespace Bellowsmith.Kits.Figures;
 
 /// <summary>The parts of a strut in section, from the mount down; what lies in front is drawn last.</summary>
@@ -122,7 +124,7 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
     private void Bellows()
     {
         double foot = at.LowerPlate + Plate, half = wall.Thickness_mm / 2;
-        DrawingPoint[] middle = [.. wall.Meridian(at.Height_mm).Select(p => new DrawingPoint(p.X, p.Y + foot))];
+        DrawingPoint[] middle = [.. wall.Meridian(at.Height_mm).Select(p => new DrawingPoint(p.Radius_mm, p.Height_mm + foot))];
         DrawingPoint[] outer = [.. middle.Select((_, k) => Beside(middle, k, half))];
         DrawingPoint[] inner = [.. middle.Select((_, k) => Beside(middle, k, -half)).Reverse()];
         foreach (double y in (ReadOnlySpan<double>)[foot + half + 1, at.UpperPlate - Plate - half - 1])

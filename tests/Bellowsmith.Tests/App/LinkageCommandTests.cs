@@ -27,8 +27,8 @@ public sealed class LinkageCommandTests
         Assert.Equal(-0.8, Number(row, "camber_deg"), 1e-9);
         Assert.Equal(0.05, Number(row, "toe_deg"), 1e-9);
         Assert.Equal(0, Number(row, "trackChange_mm"), 1e-9);
-        // Kingpin from the points: atan((714 − 538)/(842 − 198)), atan((8 + 26)/644).
-        Assert.Equal(Math.Atan2(176, 644) * 180 / Math.PI, Number(row, "kingpinInclination_deg"), 1e-9);
+        // Kingpin from the points: atan((714 − 529)/(842 − 198)), atan((8 + 26)/644).
+        Assert.Equal(Math.Atan2(185, 644) * 180 / Math.PI, Number(row, "kingpinInclination_deg"), 1e-9);
         Assert.Equal(Math.Atan2(34, 644) * 180 / Math.PI, Number(row, "caster_deg"), 1e-9);
     }
 

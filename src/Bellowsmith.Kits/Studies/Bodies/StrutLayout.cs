@@ -1,7 +1,6 @@
-using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.Travel;
 
-namespace Bellowsmith.Kits.Figures;
+namespace Bellowsmith.Kits.Studies.Bodies;
 
 /// <summary>
 /// Where everything of a strut stands at an installed height, mm over the lower datum. The mount face stays where it is: more

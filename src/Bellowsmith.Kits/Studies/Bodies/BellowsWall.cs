@@ -1,16 +1,15 @@
-using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.BellowsShape;
 using Bellowsmith.Physics;
 
-namespace Bellowsmith.Kits.Figures;
+namespace Bellowsmith.Kits.Studies.Bodies;
 
 /// <summary>
-/// The meridian of a bellows' wall for drawing it. Where the spring names its mould: the wall its cords make, calibrated to
+/// The meridian of a bellows' wall. Where the spring names its mould: the wall its cords make, calibrated to
 /// the load frame. Where not: equal arcs of constant length between rings of one
 /// radius. Rings are set so that the wall has the part's greatest diameter at its least height, else so that the effective
 /// radius lies midway between ring and crown in the middle of the range (from memory, no source). Where a convolution is lower
-/// than its arc is long, neighbours and plates press it flat: it shows the shape to several millimetres. No number comes from
-/// either but the outer diameter, marked as estimated.
+/// than its arc is long, neighbours and plates press it flat: it shows the shape to several millimetres. Diameters
+/// and gaps taken from it are marked as estimated.
 /// </summary>
 internal sealed class BellowsWall
 {
@@ -57,36 +56,36 @@ internal sealed class BellowsWall
         : 2 * (RingRadius_mm + Bulge_mm(springHeight_mm)) + Thickness_mm;
 
     /// <summary>Points of the wall's middle, top to bottom, as radius and height over the lower ring, mm.</summary>
-    public IReadOnlyList<DrawingPoint> Meridian(double springHeight_mm)
+    public IReadOnlyList<(double Radius_mm, double Height_mm)> Meridian(double springHeight_mm)
     {
         if (Cords(springHeight_mm) is { } shape)
             return Wall(shape);
         double one = One_mm(springHeight_mm);
         (double angle, double radius, double flat) = Arc(one);
-        List<DrawingPoint> points = [];
+        List<(double Radius_mm, double Height_mm)> points = [];
         for (int c = Convolutions - 1; c >= 0; c--)
         {
-            if (flat > 0) points.Add(new(RingRadius_mm, one * (c + 1)));
+            if (flat > 0) points.Add((RingRadius_mm, one * (c + 1)));
             for (int k = 0; k <= PointsPerArc; k++)
             {
                 double at = angle * (1 - 2.0 * k / PointsPerArc);
-                points.Add(new(RingRadius_mm + flat + radius * (Math.Cos(at) - Math.Cos(angle)), one * (c + 0.5) + radius * Math.Sin(at)));
+                points.Add((RingRadius_mm + flat + radius * (Math.Cos(at) - Math.Cos(angle)), one * (c + 0.5) + radius * Math.Sin(at)));
             }
 
-            if (flat > 0) points.Add(new(RingRadius_mm, one * c));
+            if (flat > 0) points.Add((RingRadius_mm, one * c));
         }
 
         return points;
     }
 
     // Without the plates, and without places where two points are one.
-    private static List<DrawingPoint> Wall(CordShape shape)
+    private static List<(double Radius_mm, double Height_mm)> Wall(CordShape shape)
     {
-        List<DrawingPoint> points = [];
+        List<(double Radius_mm, double Height_mm)> points = [];
         foreach ((double z, double radius) in shape.Wall(2 * PointsPerArc).Skip(1).SkipLast(1).Reverse())
         {
-            DrawingPoint point = new(radius * 1000, z * 1000);
-            if (points.Count == 0 || Math.Abs(point.X - points[^1].X) + Math.Abs(point.Y - points[^1].Y) > SamePoint_mm) points.Add(point);
+            (double Radius_mm, double Height_mm) point = (radius * 1000, z * 1000);
+            if (points.Count == 0 || Math.Abs(point.Radius_mm - points[^1].Radius_mm) + Math.Abs(point.Height_mm - points[^1].Height_mm) > SamePoint_mm) points.Add(point);
         }
 
         return points;

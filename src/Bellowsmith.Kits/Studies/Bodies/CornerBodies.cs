@@ -1,0 +1,69 @@
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.Bodies;
+
+/// <summary>
+/// The bodies of one corner in car axes at any place of its linkage, m: bellows, strut below it, tyre and rim. The mount face stands at
+/// the suspension's strutTop and the strut runs along its axis from there; what the kit does not say of the strut's diameters is taken
+/// as usual. The strut's own compression is the linkage's, so that its parts lie where the points put them.
+/// </summary>
+public sealed class CornerBodies
+{
+    private const double Collar_m = 0.008, CollarWidth_m = 0.014, Sleeve_m = 0.006, LockRing_m = 0.009;
+
+    private readonly BellowsWall _wall;
+    private readonly StrutLayout _layout;
+    private readonly double _plate_m, _ring_m;
+
+    /// <param name="strut">The strut under its load.</param>
+    /// <param name="driveHeight_m">Spring height at wheel travel 0.</param>
+    public CornerBodies(StrutCase strut, double driveHeight_m)
+    {
+        DriveHeight_m = driveHeight_m;
+        _wall = new(strut, 2 * StrutLayout.PlateOf_mm(strut));
+        _layout = new(strut, driveHeight_m);
+        (_plate_m, _ring_m) = (_layout.Plate_mm / 1000, (_wall.RingRadius_mm + 4) / 1000);
+    }
+
+    public double DriveHeight_m { get; }
+
+    /// <summary>Spring height at a place of the linkage.</summary>
+    public double SpringHeight_m(LinkageState state) => DriveHeight_m - state.Strut.Compression_m;
+
+    /// <summary>From the upper plate's outer face to the lower one's, walls and plates; the wall between it and the plates where they are nearer.</summary>
+    public RevolvedBody Bellows(LinkageState state)
+    {
+        double height = SpringHeight_m(state), top = FromMount_m(_layout.UpperPlate), foot = top + height - _plate_m, half = _wall.Thickness_mm / 2000;
+        return On(state, new(
+        [
+            (top, 0), (top, _ring_m), (top + _plate_m, _ring_m),
+            .. _wall.Meridian(height * 1000).Select(p => (foot - p.Height_mm / 1000, p.Radius_mm / 1000 + half)),
+            (foot, _ring_m), (foot + _plate_m, _ring_m), (foot + _plate_m, 0),
+        ]));
+    }
+
+    /// <summary>Collar, damper body, lock ring and sleeve from the lower plate down to the lower datum. Brackets are not of it.</summary>
+    public RevolvedBody Strut(LinkageState state)
+    {
+        double up = state.Strut.Compression_m, body = _layout.Body / 1000;
+        double plate = FromMount_m(_layout.LowerPlate) - up, sleeve = FromMount_m(_layout.SleeveTop) - up, datum = FromMount_m(Math.Min(_layout.Datum, _layout.DamperBottom)) - up;
+        double ring = Math.Min(sleeve + Collar_m, datum);
+        return On(state, new(
+            (plate, 0), (plate, body + CollarWidth_m), (plate + Collar_m, body + CollarWidth_m), (plate + Collar_m, body),
+            (sleeve, body), (sleeve, body + LockRing_m), (ring, body + LockRing_m), (ring, body + Sleeve_m), (datum, body + Sleeve_m), (datum, 0)));
+    }
+
+    public static RevolvedBody Tyre(RoadWheel wheel, LinkageState state, double outward_m = 0) => new(wheel.TyreOutline(), Middle(state, outward_m), state.WheelAxis);
+
+    public static RevolvedBody Rim(RoadWheel wheel, LinkageState state, double outward_m = 0) => new(wheel.RimOutline(), Middle(state, outward_m), state.WheelAxis);
+
+    /// <summary>How much further out a new wheel's middle plane stands than the old one's, both on the same face: ETold − ETnew + spacer.</summary>
+    public static double Outward_m(RoadWheel old, RoadWheel other, double spacer_m = 0) => old.Rim.Offset_m - other.Rim.Offset_m + spacer_m;
+
+    private static Point Middle(LinkageState state, double outward_m) => state.WheelCentre + outward_m * state.WheelAxis;
+
+    private double FromMount_m(double overDatum_mm) => (_layout.Mount - overDatum_mm) / 1000;
+
+    private static RevolvedBody On(LinkageState state, RevolvedProfile profile) =>
+        new(profile, state.Strut.Bottom + state.Strut.Length_m * state.Strut.Axis, -state.Strut.Axis);
+}

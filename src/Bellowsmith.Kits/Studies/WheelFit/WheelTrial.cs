@@ -61,7 +61,7 @@ public sealed class WheelTrial(WheelCorner corner, RoadWheel wheel, double outwa
 
     private (WheelBody Of, RevolvedBody Body)[] Wheel(LinkageState state)
     {
-        Point middle = state.WheelCentre + outward_m * state.WheelAxis;
+        Point middle = CornerBodies.Middle(state, outward_m);
         return [(WheelBody.Tyre, new(_tyre, middle, state.WheelAxis)), (WheelBody.Rim, new(_rim, middle, state.WheelAxis))];
     }
 }

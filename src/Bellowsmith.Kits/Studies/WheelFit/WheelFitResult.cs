@@ -1,8 +1,17 @@
-using Bellowsmith.Physics;
-
 namespace Bellowsmith.Kits.Studies.WheelFit;
 
 public enum WheelVerdict { Fits, FitsWithCamber, DoesNotFit, NotKnown }
+
+public enum WheelPlace { Arch, Strut, Tower }
+
+/// <summary>A gap that lacks its margin.</summary>
+public sealed record WheelMiss(WheelPlace Place, double Gap_m, double Margin_m);
+
+/// <summary>Offsets, less the spacer, at which arch and strut both keep their margin at one change of camber; none where the least is the greater.</summary>
+public sealed record WheelOffsets(double Camber_rad, double Least_m, double Greatest_m)
+{
+    public bool Any => Least_m <= Greatest_m;
+}
 
 /// <summary>Whether a wheel fits, by how much, and what it takes where it does not.</summary>
 public sealed record WheelFitResult
@@ -11,30 +20,30 @@ public sealed record WheelFitResult
 
     public required WheelFitQuestion Question { get; init; }
 
-    /// <summary>How the asked camber is made.</summary>
-    public required CamberShift Camber { get; init; }
-
     /// <summary>The old wheel, camber as measured.</summary>
     public required WheelGaps Old { get; init; }
 
-    /// <summary>The new wheel at the asked camber.</summary>
-    public required WheelGaps New { get; init; }
-
-    public required WheelVerdict Verdict { get; init; }
-
-    /// <summary>The least change of camber that gives the arch its margin; null where none within the adjuster's reach does.</summary>
-    public WheelGaps? LeastCamber { get; init; }
-
-    /// <summary>Offsets of the new wheel that fit at the asked camber, from least to greatest, m; null where none does.</summary>
-    public (double Least_m, double Greatest_m)? Offsets { get; init; }
+    /// <summary>The least change of camber that gives the arch its margin, none at most; null where none within the adjuster's reach does.</summary>
+    public required WheelGaps? LeastCamber { get; init; }
 
     /// <summary>What camber buys and costs, camber ascending; empty without points.</summary>
     public required IReadOnlyList<WheelGaps> TradeOff { get; init; }
-}
 
-/// <summary>What the asked change of camber does at the top of rim and tyre at drive height, over the hub.</summary>
-/// <param name="RimOutward_m">At the rim's edge, further out at the arch +.</param>
-/// <param name="TyreOutward_m">At the tread.</param>
-/// <param name="RimTowardStrut_m">Less room to the strut +.</param>
-/// <param name="TyreTowardStrut_m">The same at the tread.</param>
-public readonly record struct CamberShift(double RimOutward_m, double TyreOutward_m, double RimTowardStrut_m, double TyreTowardStrut_m);
+    /// <summary>The new wheel at the asked camber; null, as all below, where no setting of the adjuster makes that camber.</summary>
+    public required WheelGaps? New { get; init; }
+
+    /// <summary>What the asked camber does.</summary>
+    public required CamberShift? Camber { get; init; }
+
+    public required WheelStance? Stance { get; init; }
+
+    public required IReadOnlyList<WheelMiss> Misses { get; init; }
+
+    public required WheelVerdict Verdict { get; init; }
+
+    /// <summary>What offset would fit where the wheel does not; at the asked camber, or where none does at the most the adjuster makes.</summary>
+    public required WheelOffsets? Offsets { get; init; }
+
+    /// <summary>How far the gaps may lie off because the section is known from the size only, ±.</summary>
+    public double SectionSpread_m => Question.New.SectionSpread_m / 2;
+}

@@ -28,15 +28,7 @@ public sealed record BeamAxle(LinkageWheel Wheel) : Suspension(Wheel)
 
     internal override Mechanism Mechanism() => new()
     {
-        Constraints =
-        [
-            Height,
-            Link(LinkagePart.TrailingArm, TrailingArmFront, TrailingArmRear),
-            Link(LinkagePart.OtherTrailingArm, TrailingArmFront.Mirrored, TrailingArmRear.Mirrored),
-            Link(LinkagePart.UpperLink, UpperLinkFront, UpperLinkRear),
-            Link(LinkagePart.PanhardRod, PanhardRodFrame, PanhardRodAxle),
-            new WheelHeight(Wheel.Centre.Mirrored, Wheel.Centre),
-        ],
+        Constraints = Constraints(Adjustment.None),
         StrutTop = StrutTop,
         StrutBottom = StrutBottom,
         StrutCarrier = StrutOn == StrutCarrier.TrailingArm ? Arm.OfLink(LinkagePart.TrailingArm, TrailingArmFront, TrailingArmRear) : null,
@@ -46,4 +38,14 @@ public sealed record BeamAxle(LinkageWheel Wheel) : Suspension(Wheel)
             new(LinkagePart.PanhardRod, PanhardRodFrame, PanhardRodAxle),
         ],
     };
+
+    internal override Constraint[] Constraints(Adjustment by) =>
+    [
+        Height,
+        Link(LinkagePart.TrailingArm, TrailingArmFront, TrailingArmRear),
+        Link(LinkagePart.OtherTrailingArm, TrailingArmFront.Mirrored, TrailingArmRear.Mirrored),
+        Link(LinkagePart.UpperLink, UpperLinkFront, UpperLinkRear),
+        Link(LinkagePart.PanhardRod, PanhardRodFrame, PanhardRodAxle),
+        new WheelHeight(Wheel.Centre.Mirrored, Wheel.Centre),
+    ];
 }

@@ -27,19 +27,17 @@ public sealed record DoubleWishbone(LinkageWheel Wheel) : Suspension(Wheel)
 
     public required StrutCarrier StrutOn { get; init; }
 
+    /// <summary>An eccentric bolt at either arm, and the tie rod.</summary>
+    public override bool Takes(Adjustment by) => !by.MovesStrut
+        && by.Moves(InnerPoint.LowerArmFront, InnerPoint.LowerArmRear, InnerPoint.UpperArmFront, InnerPoint.UpperArmRear);
+
     internal override Mechanism Mechanism()
     {
         Arm lower = Arm.Between(LinkagePart.LowerArm, LowerArmFront, LowerArmRear, LowerBallJoint);
         Arm upper = Arm.Between(LinkagePart.UpperArm, UpperArmFront, UpperArmRear, UpperBallJoint);
         return new()
         {
-            Constraints =
-            [
-                Height,
-                Link(LinkagePart.LowerArm, LowerArmFront, LowerBallJoint), Link(LinkagePart.LowerArm, LowerArmRear, LowerBallJoint),
-                Link(LinkagePart.UpperArm, UpperArmFront, UpperBallJoint), Link(LinkagePart.UpperArm, UpperArmRear, UpperBallJoint),
-                Link(LinkagePart.TieRod, TieRodInner, TieRodOuter, onRack: true),
-            ],
+            Constraints = Constraints(Adjustment.None),
             StrutTop = StrutTop,
             StrutBottom = StrutBottom,
             StrutCarrier = StrutOn switch { StrutCarrier.LowerArm => lower, StrutCarrier.UpperArm => upper, _ => null },
@@ -48,4 +46,43 @@ public sealed record DoubleWishbone(LinkageWheel Wheel) : Suspension(Wheel)
             SteeringJoints = (LowerBallJoint, UpperBallJoint),
         };
     }
+
+    internal override Constraint[] Constraints(Adjustment by) =>
+    [
+        Height,
+        Link(LinkagePart.LowerArm, LowerArmFront, Inner(InnerPoint.LowerArmFront, LowerArmFront, by), LowerBallJoint),
+        Link(LinkagePart.LowerArm, LowerArmRear, Inner(InnerPoint.LowerArmRear, LowerArmRear, by), LowerBallJoint),
+        Link(LinkagePart.UpperArm, UpperArmFront, Inner(InnerPoint.UpperArmFront, UpperArmFront, by), UpperBallJoint),
+        Link(LinkagePart.UpperArm, UpperArmRear, Inner(InnerPoint.UpperArmRear, UpperArmRear, by), UpperBallJoint),
+        TieRod(TieRodInner, TieRodOuter, by),
+    ];
+
+    private protected override Suspension Standing(Adjustment by, BodyMotion knuckle)
+    {
+        DoubleWishbone now = this with
+        {
+            Wheel = Carried(knuckle),
+            HalfshaftOuter = HalfshaftOuterOn(knuckle),
+            LowerArmFront = Inner(InnerPoint.LowerArmFront, LowerArmFront, by),
+            LowerArmRear = Inner(InnerPoint.LowerArmRear, LowerArmRear, by),
+            LowerBallJoint = knuckle.At(LowerBallJoint),
+            UpperArmFront = Inner(InnerPoint.UpperArmFront, UpperArmFront, by),
+            UpperArmRear = Inner(InnerPoint.UpperArmRear, UpperArmRear, by),
+            UpperBallJoint = knuckle.At(UpperBallJoint),
+            TieRodOuter = knuckle.At(TieRodOuter),
+        };
+        return now with
+        {
+            StrutBottom = StrutOn switch
+            {
+                StrutCarrier.LowerArm => LowerFrame.Carried(StrutBottom, now.LowerFrame),
+                StrutCarrier.UpperArm => UpperFrame.Carried(StrutBottom, now.UpperFrame),
+                _ => knuckle.At(StrutBottom),
+            },
+        };
+    }
+
+    private Frame LowerFrame => Frame.OfArm(LowerArmFront, LowerArmRear, LowerBallJoint);
+
+    private Frame UpperFrame => Frame.OfArm(UpperArmFront, UpperArmRear, UpperBallJoint);
 }

@@ -1,13 +1,60 @@
+using Bellowsmith.Physics.Clearances;
+
 namespace Bellowsmith.Physics;
 
 /// <summary>A body of revolution in its place: where its section's origin stands and the unit direction its axis runs.</summary>
 public readonly record struct RevolvedBody(RevolvedProfile Profile, Point Origin, Point Axis)
 {
+    /// <summary>
+    /// A gap that had to be searched for is the true distance of the two places it names, and at most this much more than the least
+    /// there is, m.
+    /// </summary>
+    public const double Tolerance_m = PatchSearch.Tolerance_m;
+
     /// <summary>How far a point lies from its surface, m: outside +, inside −. Exact.</summary>
     public double Outside_m(Point point)
     {
         Point from = point - Origin;
         double along = from.Dot(Axis);
         return Profile.Outside_m(along, from.SquareTo(Axis).Length);
+    }
+
+    /// <summary>Exact, as is the place on the surface.</summary>
+    public Gap GapTo(Point point)
+    {
+        Frame frame = Frame.Of(Origin, Axis, point);
+        Point local = frame.Into(point);
+        (double distance, double along, double radius) = Profile.Nearest(local.X, Math.Sqrt(local.Y * local.Y + local.Z * local.Z));
+        return new(distance, frame.OutOf(new(along, radius, 0)), point);
+    }
+
+    /// <summary>The nearest of some points. Exact.</summary>
+    /// <exception cref="ArgumentException">There are none.</exception>
+    public Gap GapTo(params ReadOnlySpan<Point> points)
+    {
+        if (points.IsEmpty) throw new ArgumentException("There must be a point to be near to.", nameof(points));
+        Gap nearest = GapTo(points[0]);
+        foreach (Point point in points[1..])
+            if (GapTo(point) is var gap && gap.Distance_m < nearest.Distance_m) nearest = gap;
+        return nearest;
+    }
+
+    /// <summary>Within <see cref="Tolerance_m"/>. Below −radius the bar's axis enters the body and only the sign is sure.</summary>
+    public Gap GapTo(in RoundBar bar)
+    {
+        Gap axis = PatchSearch.Nearest(this, bar);
+        Point line = axis.Distance_m * (axis.Other - axis.On);
+        Point outward = line.Length > 0 ? line.Unit() : default;
+        return new(axis.Distance_m - bar.Radius_m, axis.On, axis.Other - bar.Radius_m * outward);
+    }
+
+    /// <summary>
+    /// Within <see cref="Tolerance_m"/>. Where the two overlap only the sign is sure: the depth is how far the smaller one's surface
+    /// lies inside the other, found to a millimetre and a quarter of itself.
+    /// </summary>
+    public Gap GapTo(in RevolvedBody other)
+    {
+        if (Profile.Reach_m < other.Profile.Reach_m) return PatchSearch.Nearest(other, this).Turned;
+        return PatchSearch.Nearest(this, other);
     }
 }

@@ -1,3 +1,5 @@
+using Bellowsmith.Physics.Clearances;
+
 namespace Bellowsmith.Physics;
 
 /// <summary>
@@ -20,6 +22,7 @@ public sealed class RevolvedProfile
         }
 
         (_along[^1], _radius[^1]) = (_along[0], _radius[0]);
+        Lines = new(_along, _radius);
     }
 
     /// <summary>Corner by corner; the first stands at the end again.</summary>
@@ -30,21 +33,18 @@ public sealed class RevolvedProfile
     public double GreatestRadius_m => _radius.Max();
 
     /// <summary>How far a place lies from the surface, m: outside +, inside −.</summary>
-    public double Outside_m(double along_m, double radius_m)
-    {
-        double nearest = double.PositiveInfinity;
-        bool inside = false;
-        for (int k = 0; k + 1 < _along.Length; k++)
-        {
-            (double x1, double y1, double x2, double y2) = (_along[k], _radius[k], _along[k + 1], _radius[k + 1]);
-            if (y1 > radius_m != y2 > radius_m && along_m < x1 + (radius_m - y1) / (y2 - y1) * (x2 - x1)) inside = !inside;
-            if (y1 == 0 && y2 == 0) continue;
-            double dx = x2 - x1, dy = y2 - y1, length = dx * dx + dy * dy;
-            double share = length > 0 ? Math.Clamp(((along_m - x1) * dx + (radius_m - y1) * dy) / length, 0, 1) : 0;
-            (double offX, double offY) = (along_m - x1 - share * dx, radius_m - y1 - share * dy);
-            nearest = Math.Min(nearest, offX * offX + offY * offY);
-        }
+    public double Outside_m(double along_m, double radius_m) => Lines.Outside_m(along_m, radius_m);
 
-        return inside ? -Math.Sqrt(nearest) : Math.Sqrt(nearest);
+    internal OutlineLines Lines { get; }
+
+    /// <summary>How far from its middle on the axis it reaches.</summary>
+    internal double Reach_m => Math.Sqrt(Lines.HalfLength_m * Lines.HalfLength_m + Lines.GreatestRadius_m * Lines.GreatestRadius_m);
+
+    /// <summary>As <see cref="Outside_m"/>, with the place on the surface that is nearest.</summary>
+    internal (double Outside_m, double Along_m, double Radius_m) Nearest(double along_m, double radius_m)
+    {
+        double outside = Lines.Outside_m(along_m, radius_m, out int line);
+        (double along, double radius) = Lines.Foot(line, along_m, radius_m);
+        return (outside, along, radius);
     }
 }

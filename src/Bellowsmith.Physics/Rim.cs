@@ -13,6 +13,9 @@ public sealed record Rim(double Width_m, double Diameter_m, double Offset_m)
 
     public double OverallWidth_m => Width_m + 2 * Flange_m;
 
+    /// <summary>To the flanges' edge.</summary>
+    public double EdgeRadius_m => Diameter_m / 2 + FlangeHeight_m;
+
     /// <summary>From the inner edge to the mounting face.</summary>
     public double Backspacing_m => OverallWidth_m / 2 + Offset_m;
 

@@ -17,7 +17,10 @@ public sealed record RoadWheel(Rim Rim, Tyre Tyre)
     public double LoadedRadius_m(double load_N, double tyreRate_N_per_m) => FreeRadius_m - load_N / tyreRate_N_per_m;
 
     /// <summary>The rim's edge stands further out than the tyre: stretched.</summary>
-    public bool RimLeads => Rim.OverallWidth_m > Section_m;
+    public bool RimLeads => RimLead_m > 0;
+
+    /// <summary>How far the rim's edge stands out past the tyre, either side; − where the tyre stands further out.</summary>
+    public double RimLead_m => (Rim.OverallWidth_m - Section_m) / 2;
 
     public double WidestWidth_m => Math.Max(Section_m, Rim.OverallWidth_m);
 
@@ -37,7 +40,7 @@ public sealed record RoadWheel(Rim Rim, Tyre Tyre)
     /// <summary>The rim's barrel and flanges alone, from edge to edge; hollow inside, where hub and brake are.</summary>
     public RevolvedProfile RimOutline()
     {
-        double edge = Rim.OverallWidth_m / 2, inside = Rim.Width_m / 2, seat = Rim.Diameter_m / 2, lip = seat + Rim.FlangeHeight_m, barrel = seat - Barrel_m;
+        double edge = Rim.OverallWidth_m / 2, inside = Rim.Width_m / 2, seat = Rim.Diameter_m / 2, lip = Rim.EdgeRadius_m, barrel = seat - Barrel_m;
         return new((-edge, lip), (-inside, lip), (-inside, seat), (inside, seat), (inside, lip), (edge, lip), (edge, barrel), (-edge, barrel));
     }
 

@@ -16,19 +16,21 @@ public sealed record TrailingArm(LinkageWheel Wheel) : Suspension(Wheel)
 
     public required Point StrutBottom { get; init; }
 
-    internal override Mechanism Mechanism()
+    internal override Mechanism Mechanism() => new()
+    {
+        Constraints = Constraints(Adjustment.None),
+        StrutTop = StrutTop,
+        StrutBottom = StrutBottom,
+    };
+
+    internal override Constraint[] Constraints(Adjustment by)
     {
         Point axis = (PivotOuter - PivotInner).Unit(), across = Point.Up.SquareTo(axis).Unit(), along = axis.Cross(across);
-        return new()
-        {
-            Constraints =
-            [
-                Height,
-                Held(PivotOuter, axis), Held(PivotOuter, across), Held(PivotOuter, along), Held(PivotInner, across), Held(PivotInner, along),
-            ],
-            StrutTop = StrutTop,
-            StrutBottom = StrutBottom,
-        };
+        return
+        [
+            Height,
+            Held(PivotOuter, axis), Held(PivotOuter, across), Held(PivotOuter, along), Held(PivotInner, across), Held(PivotInner, along),
+        ];
     }
 
     private InPlane Held(Point pivot, Point direction) => new(LinkagePart.TrailingArm, pivot, direction, Wheel.Centre);

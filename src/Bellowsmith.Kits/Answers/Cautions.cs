@@ -26,5 +26,8 @@ public static class Cautions
     public const string DriveTest =
         "Drive tests belong off public roads, with the strut's clearances checked first; a corner on paper has no roll, pitch, brakes or kerbs.";
 
+    public const string Wheels =
+        "Before another wheel is driven, turn it lock to lock and let the car down to full bump with a person looking on from the side; only wheels, tyres and spacers approved for the car.";
+
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

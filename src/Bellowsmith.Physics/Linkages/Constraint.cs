@@ -51,10 +51,10 @@ internal sealed class WheelHeight(Point wheel, Point centre) : Constraint(Linkag
 }
 
 /// <summary>A point stays so far from a point of the car, or of the rack: (u² − L²)/2L = 0.</summary>
-internal sealed class FixedLength(LinkagePart part, Point inner, Point outer, Point centre, bool onRack = false)
+internal sealed class FixedLength(LinkagePart part, Point inner, Point outer, Point centre, double length_m, bool onRack = false)
     : Constraint(part, outer - centre)
 {
-    private readonly double _length_m = (outer - inner).Length, _perLength = 1 / (outer - inner).Length;
+    private readonly double _length_m = length_m, _perLength = 1 / length_m;
 
     public override double PerRack(in Pose pose, double rack_m) => onRack ? Rod(pose, Arm(pose), rack_m).Y * _perLength : 0;
 
@@ -63,8 +63,8 @@ internal sealed class FixedLength(LinkagePart part, Point inner, Point outer, Po
         Point arm = Arm(pose), rod = Rod(pose, arm, rack_m), along = _perLength * rod;
         Write(column, along, arm.Cross(along));
         // (|u| − L)(|u| + L)/2L keeps digits that the squares would lose.
-        double length_m = rod.Length;
-        return 0.5 * (length_m - _length_m) * (length_m + _length_m) * _perLength;
+        double now_m = rod.Length;
+        return 0.5 * (now_m - _length_m) * (now_m + _length_m) * _perLength;
     }
 
     public override double Bend(in Pose pose, double rack_m, in Twist rate)

@@ -9,6 +9,9 @@ internal readonly record struct Turn(double W, Point V)
     public static Turn About(Point axis, Point from, Point to) =>
         Unit(from.Length * to.Length + from.Dot(to), axis.Dot(from.Cross(to)) * axis);
 
+    /// <summary>About a unit axis, right hand.</summary>
+    public static Turn By(Point axis, double angle_rad) => new(Math.Cos(angle_rad / 2), Math.Sin(angle_rad / 2) * axis);
+
     public Point Of(Point p)
     {
         Point t = 2 * V.Cross(p);

@@ -91,14 +91,17 @@ internal sealed class Walk
         return false;
     }
 
+    private int Invert(in Pose pose, double travel_m, double rack_m, Span<double> inverse, Span<double> value) =>
+        Invert(_constraints, pose, travel_m, rack_m, inverse, value);
+
     /// <summary>The values and the transposed inverse Jacobian; the sign of its determinant.</summary>
-    private int Invert(in Pose pose, double travel_m, double rack_m, Span<double> inverse, Span<double> value)
+    internal static int Invert(Constraint[] constraints, in Pose pose, double travel_m, double rack_m, Span<double> inverse, Span<double> value)
     {
-        for (int i = 0; i < Size; i++) value[i] = _constraints[i].Value(pose, travel_m, rack_m, inverse[i..]);
+        for (int i = 0; i < Size; i++) value[i] = constraints[i].Value(pose, travel_m, rack_m, inverse[i..]);
         return SixBySix.Invert(inverse);
     }
 
-    private static Twist Times(Span<double> inverse, ReadOnlySpan<double> value)
+    internal static Twist Times(Span<double> inverse, ReadOnlySpan<double> value)
     {
         Span<double> sum = stackalloc double[SixBySix.Stride];
         SixBySix.Combine(inverse, value, sum);

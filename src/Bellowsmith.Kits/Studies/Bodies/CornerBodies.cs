@@ -57,10 +57,8 @@ public sealed class CornerBodies
 
     public static RevolvedBody Rim(RoadWheel wheel, LinkageState state, double outward_m = 0) => new(wheel.RimOutline(), Middle(state, outward_m), state.WheelAxis);
 
-    /// <summary>How much further out a new wheel's middle plane stands than the old one's, both on the same face: ETold − ETnew + spacer.</summary>
-    public static double Outward_m(RoadWheel old, RoadWheel other, double spacer_m = 0) => old.Rim.Offset_m - other.Rim.Offset_m + spacer_m;
-
-    private static Point Middle(LinkageState state, double outward_m) => state.WheelCentre + outward_m * state.WheelAxis;
+    /// <summary>The wheel's middle plane on the spin axis, so much further out than the measured wheel's.</summary>
+    public static Point Middle(LinkageState state, double outward_m) => state.WheelCentre + outward_m * state.WheelAxis;
 
     private double FromMount_m(double overDatum_mm) => (_layout.Mount - overDatum_mm) / 1000;
 

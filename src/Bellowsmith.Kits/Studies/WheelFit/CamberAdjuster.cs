@@ -1,0 +1,85 @@
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.Kits.Studies.WheelFit;
+
+public enum CamberMadeAt { TopMount, KnuckleSlot, EccentricBolt, Hub }
+
+/// <summary>A change of camber made: where its adjuster stands, and the linkage then; none where the car's points are not known.</summary>
+/// <param name="Camber_rad">The change, top out +.</param>
+/// <param name="Setting">Of the adjuster in its own measure, m or rad; null about the hub.</param>
+/// <param name="Within">Whether the adjuster reaches so far.</param>
+/// <param name="Linkage">The linkage as adjusted.</param>
+public sealed record CamberSet(double Camber_rad, double? Setting, bool Within, Linkage? Linkage);
+
+/// <summary>Makes a change of camber where the kit says its adjuster is, and about the hub where it names none.</summary>
+public sealed class CamberAdjuster
+{
+    private const double Close_rad = 1e-10, Met = 1e-9, First = 1e-3;
+    private const int MostSteps = 20;
+
+    private readonly SuspensionPart? _part;
+    private readonly Func<double, Adjustment>? _by;
+
+    public CamberAdjuster(SuspensionPart? part, Adjusters? adjusters)
+    {
+        (_part, Linkage, MadeAt) = (part, part?.Linkage(), CamberMadeAt.Hub);
+        if (Linkage is null || adjusters is null) return;
+        if (adjusters.CamberSlide is { } slide) (MadeAt, Range, _by) = (CamberMadeAt.TopMount, slide, setting => new() { StrutTopOutward_m = setting });
+        else if (adjusters.KnuckleSlot is { } slot)
+            (MadeAt, Range, _by, Pivot) = (CamberMadeAt.KnuckleSlot, slot, setting => new() { KnuckleTurned_rad = setting, KnucklePivot = adjusters.KnucklePivot }, adjusters.KnucklePivot);
+        else if (adjusters.EccentricBolt is { } bolt && Enum.TryParse(adjusters.EccentricPoint, ignoreCase: true, out InnerPoint point))
+            (MadeAt, Range, _by) = (CamberMadeAt.EccentricBolt, bolt, setting => new() { EccentricOutward_m = setting, EccentricPoint = point });
+        if (_by is not null && !Linkage.Suspension.Takes(_by(First))) (MadeAt, Range, _by) = (CamberMadeAt.Hub, null, null);
+    }
+
+    /// <summary>As the points were measured; null where they were not.</summary>
+    public Linkage? Linkage { get; }
+
+    public CamberMadeAt MadeAt { get; }
+
+    /// <summary>What the adjuster reaches; null about the hub.</summary>
+    public AdjusterRange? Range { get; }
+
+    /// <summary>What the knuckle turns about; null where it does not.</summary>
+    public Point? Pivot { get; }
+
+    /// <summary>Whether the strut turns with the wheel, as where either end of a strut that leads the wheel is moved.</summary>
+    public bool TurnsWithStrut => MadeAt is CamberMadeAt.TopMount or CamberMadeAt.EccentricBolt && Linkage!.Suspension is MacPherson;
+
+    /// <summary>The least and the greatest change of camber it makes; null about the hub, and where its parts do not go together at an end.</summary>
+    public (double Least_rad, double Greatest_rad)? Reach() =>
+        Range is { } range && Camber_rad(range.Least) is { } one && Camber_rad(range.Greatest) is { } other ? (Math.Min(one, other), Math.Max(one, other)) : null;
+
+    /// <summary>Null where no setting makes it.</summary>
+    public CamberSet? At(double camber_rad)
+    {
+        if (_by is null) return new(camber_rad, null, true, AboutTheHub(camber_rad));
+        if (Setting(camber_rad) is not { } setting || Moved(setting) is not { } linkage) return null;
+        return new(camber_rad, setting, setting >= Range!.Value.Least - Met && setting <= Range.Value.Greatest + Met, linkage);
+    }
+
+    private Linkage? AboutTheHub(double camber_rad) =>
+        camber_rad == 0 || _part is null ? Linkage : (_part with { StaticCamber_rad = _part.StaticCamber_rad + camber_rad }).Linkage();
+
+    // Camber goes nearly straight with every adjuster: the secant meets it in a few steps, or the parts come into line.
+    private double? Setting(double camber_rad)
+    {
+        if (camber_rad == 0) return 0;
+        double before = 0, at = First, missBefore = -camber_rad;
+        for (int step = 0; step < MostSteps; step++)
+        {
+            if (Camber_rad(at) is not { } made) return null;
+            double miss = made - camber_rad;
+            if (Math.Abs(miss) < Close_rad) return at;
+            double next = at - miss * (at - before) / (miss - missBefore);
+            (before, missBefore, at) = (at, miss, next);
+        }
+
+        return null;
+    }
+
+    private double? Camber_rad(double setting) => Moved(setting) is { } moved ? moved.Rest.Camber_rad - Linkage!.Rest.Camber_rad : null;
+
+    private Linkage? Moved(double setting) => setting == 0 ? Linkage
+        : Linkage!.Suspension.Adjusted(_by!(setting)).Suspension is { } suspension ? new Linkage(suspension) : null;
+}

@@ -1,0 +1,141 @@
+namespace Bellowsmith.Physics.Clearances;
+
+/// <summary>
+/// The place of a surface of revolution that is nearest to another body: branch and bound over patches of that surface. A patch is
+/// dropped when no place of it can be nearer than the nearest found, by more than the tolerance; else it is halved. The bound comes from
+/// the distance's slope, which turns only as fast as the other body curves inward; derivation: docs/theory/clearance.md.
+/// </summary>
+internal ref struct PatchSearch
+{
+    public const double Tolerance_m = 2e-5;
+
+    // Once bodies overlap their depth is searched for only so far.
+    private const double Slack_m = 1e-3, SlackShare = 0.25;
+
+    private const int Sectors = 4, Depth = 64;
+    private static readonly double _sector_rad = Math.PI / Sectors;
+
+    private readonly OutlineLines _body;
+    private readonly Point _origin, _along, _across, _aside;
+    private readonly Span<double> _squares;
+    private readonly Span<Patch> _open;
+    private double _least;
+    private Point _place;
+
+    // Everything in the axes of the body whose distance is asked.
+    private PatchSearch(OutlineLines body, in Frame bodyFrame, in Frame surface, Span<double> squares, Span<Patch> open)
+    {
+        (_body, _least) = (body, double.PositiveInfinity);
+        _squares = squares;
+        _open = open;
+        _origin = bodyFrame.Into(surface.Origin);
+        (_along, _across, _aside) = (bodyFrame.Turned(surface.X), bodyFrame.Turned(surface.Y), bodyFrame.Turned(surface.Z));
+    }
+
+    /// <summary>From a body's surface to the nearest place of a smaller one's.</summary>
+    public static Gap Nearest(in RevolvedBody body, in RevolvedBody smaller)
+    {
+        OutlineLines lines = body.Profile.Lines, surface = smaller.Profile.Lines;
+        Point middle = smaller.Origin + surface.Middle_m * smaller.Axis;
+        Frame frame = Frame.Of(body.Origin, body.Axis, middle);
+        PatchSearch search = new(lines, frame, Frame.Of(smaller.Origin, smaller.Axis, body.GapTo(middle).On), stackalloc double[lines.Room], stackalloc Patch[Depth]);
+        search.Guess(surface);
+        for (int k = 0; k < surface.Count; k++)
+            for (int s = 0; s < Sectors; s++) search.Over(Whole(surface, k, 2 * s * _sector_rad, _sector_rad));
+        Point place = frame.OutOf(search._place);
+        // A smaller surface apart from the body's may still lie round it.
+        return search._least > 0 && smaller.GapTo(body.GapTo(place).On) is { Distance_m: < 0 } within ? within.Turned : body.GapTo(place);
+    }
+
+    /// <summary>From a body's surface to the nearest place of a bar's axis.</summary>
+    public static Gap Nearest(in RevolvedBody body, in RoundBar bar)
+    {
+        Point run = bar.End - bar.Start;
+        double length = run.Length;
+        if (!(length > 0)) return body.GapTo(bar.Start);
+        Frame frame = Frame.Of(body.Origin, body.Axis, bar.Start);
+        PatchSearch search = new(body.Profile.Lines, frame, Frame.Of(bar.Start, run / length, body.Origin), stackalloc double[body.Profile.Lines.Room], stackalloc Patch[Depth]);
+        search.Over(new(length / 2, 0, length / 2, 0, 0, 0));
+        return body.GapTo(frame.OutOf(search._place));
+    }
+
+    private static Patch Whole(OutlineLines surface, int line, double angle_rad, double halfAngle_rad)
+    {
+        (double x, double y, double dx, double dy) = surface.Line(line);
+        return new(x + dx / 2, y + dy / 2, dx / 2, dy / 2, angle_rad, halfAngle_rad);
+    }
+
+    // The middle of each line, turned toward the body.
+    private void Guess(OutlineLines surface)
+    {
+        for (int k = 0; k < surface.Count; k++) Take(Whole(surface, k, 0, 0), out _);
+    }
+
+    private void Over(in Patch whole)
+    {
+        _open[0] = whole;
+        int count = 1;
+        while (count > 0)
+        {
+            Patch patch = _open[--count];
+            double apart = Take(patch, out Point place);
+            if (apart - patch.Reach_m >= Enough_m || Dropped(patch, place, out bool narrow)) continue;
+            (_open[count], _open[count + 1]) = narrow ? patch.Narrower : patch.Shorter;
+            count += 2;
+        }
+    }
+
+    // What may be left unfound.
+    private readonly double Enough_m => _least > 0 ? _least - Tolerance_m : _least * (1 + SlackShare) - Slack_m;
+
+    // How far the middle of a patch is outside the body, kept where it is the least.
+    private double Take(in Patch patch, out Point place)
+    {
+        place = At(patch.X, patch.R, patch.Angle_rad);
+        double apart = _body.Outside_m(place.X, Radius(place), _squares);
+        if (apart < _least) (_least, _place) = (apart, place);
+        return apart;
+    }
+
+    private readonly Point At(double x, double r, double angle_rad)
+    {
+        (double sin, double cos) = Math.SinCos(angle_rad);
+        return _origin + x * _along + r * cos * _across + r * sin * _aside;
+    }
+
+    // No place of the patch is nearer to any line of the body; else which way of halving it gains more.
+    private readonly bool Dropped(in Patch patch, Point place, out bool narrow)
+    {
+        narrow = patch.Chord_m > patch.HalfLength_m;
+        if (_least <= 0) return false;
+        (double sin, double cos) = Math.SinCos(patch.Angle_rad);
+        Point outward = cos * _across + sin * _aside, around = cos * _aside - sin * _across, run = patch.HalfX * _along + patch.HalfR * outward;
+        double radius = Radius(place), reach = patch.Reach_m, near = (Enough_m + reach) * (Enough_m + reach), worst = 0;
+        (double turnSin, double turnCos) = Math.SinCos(patch.HalfAngle_rad);
+        for (int k = 0; k < _body.Count; k++)
+        {
+            if (_squares[k] >= near) continue;
+            (double x, double r) = _body.Foot(k, place.X, radius);
+            double apart = Math.Sqrt(_squares[k]), alongSlope = (place.X - x) / apart, radiusSlope = (radius - r) / apart;
+            Point slope = radius > 0 ? new(alongSlope, radiusSlope * place.Y / radius, radiusSlope * place.Z / radius) : new(alongSlope, 0, 0);
+            double byRun = Math.Abs(slope.Dot(run)), byTurn = patch.GreatestR * Fall(slope.Dot(outward), slope.Dot(around), turnSin, turnCos);
+            // Toward the axis the distance bends down as its circles do.
+            double bend = radiusSlope < 0 ? -radiusSlope * Math.Min(reach / (2 * radius), 2) / reach : 0;
+            byRun += bend * patch.HalfLength_m * patch.HalfLength_m;
+            byTurn += bend * patch.Chord_m * patch.Chord_m;
+            if (apart - byRun - byTurn - Enough_m >= 0 || byRun + byTurn <= worst) continue;
+            (worst, narrow) = (byRun + byTurn, byTurn > byRun);
+        }
+
+        return worst == 0;
+    }
+
+    // The most a unit arm loses of g·outward·cos φ + g·around·sin φ, from φ = 0, within the half angle.
+    private static double Fall(double outward, double around, double sin, double cos)
+    {
+        bool turnsBack = Math.Abs(around) * cos <= -outward * sin;
+        return outward + (turnsBack ? Math.Sqrt(outward * outward + around * around) : Math.Abs(around) * sin - outward * cos);
+    }
+
+    private static double Radius(Point place) => Math.Sqrt(place.Y * place.Y + place.Z * place.Z);
+}

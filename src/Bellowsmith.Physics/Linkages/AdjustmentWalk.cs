@@ -1,0 +1,53 @@
+namespace Bellowsmith.Physics.Linkages;
+
+/// <summary>
+/// Puts a mechanism together again while its adjusters move, wheel height and rack held. Each stride starts where the one before ended and
+/// is mended by Newton; one whose mends do not shrink, or which would turn the sign of the Jacobian's determinant, is halved. So it
+/// stays on its branch, as <see cref="Walk"/> does.
+/// </summary>
+internal static class AdjustmentWalk
+{
+    private const double LongestStride_m = 1e-3, ShortestStride_m = 1e-8, FarthestMove_m = 0.01, Shrink = 0.2, Closed_m = 1e-9;
+    private const int MostMends = 6;
+
+    /// <summary>Where the knuckle ends, and at which share of the adjustment.</summary>
+    public static (Pose Pose, double Share) Along(Suspension suspension, Adjustment whole)
+    {
+        Pose pose = new(suspension.Wheel.Centre, Turn.None);
+        double way_m = whole.Size_m, done = 0, longest = LongestStride_m / way_m, stride = longest;
+        if (way_m == 0) return (pose, 1);
+        Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[SixBySix.Size];
+        int sign = Walk.Invert(suspension.Constraints(Adjustment.None), pose, 0, 0, inverse, value);
+        while (done < 1)
+        {
+            double next = Math.Min(1, done + stride);
+            if (Closes(suspension.Constraints(next * whole), sign, ref pose)) (done, stride) = (next, Math.Min(2 * stride, longest));
+            else if ((stride /= 2) * way_m < ShortestStride_m) break;
+        }
+
+        return (pose, done);
+    }
+
+    private static bool Closes(Constraint[] constraints, int sign, ref Pose pose)
+    {
+        Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[SixBySix.Size];
+        Pose mended = pose;
+        double most_m = FarthestMove_m;
+        for (int mends = 0; mends < MostMends; mends++)
+        {
+            if (Walk.Invert(constraints, mended, 0, 0, inverse, value) != sign) return false;
+            Twist mend = -1.0 * Walk.Times(inverse, value);
+            if (!(mend.Size_m <= most_m)) return false;
+            mended = mended.Moved(mend);
+            if (mend.Size_m < Closed_m)
+            {
+                pose = mended;
+                return true;
+            }
+
+            most_m = Math.Max(Shrink * mend.Size_m, Closed_m);
+        }
+
+        return false;
+    }
+}

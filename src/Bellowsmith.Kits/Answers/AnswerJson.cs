@@ -23,6 +23,8 @@ public static class AnswerJson
 
     public static string Write(LinkageAnswer answer) => JsonSerializer.Serialize(answer, _context.LinkageAnswer);
 
+    public static string Write(LoweringAnswer answer) => JsonSerializer.Serialize(answer, _context.LoweringAnswer);
+
     public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
 
     public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
@@ -61,6 +63,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(LinkageAnswer))]
+[JsonSerializable(typeof(LoweringAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]

@@ -10,11 +10,15 @@ namespace Bellowsmith.Kits.Studies.LinkageTravel;
 /// <param name="Toe_rad">±.</param>
 /// <param name="RollCentre_m">±.</param>
 /// <param name="MotionRatio">±.</param>
+/// <param name="StrutTravel_m">±, of the strut's compression since drive height.</param>
 /// <param name="WorstForCamber">The point that moves the camber most.</param>
 /// <param name="WorstForToe">The point that moves the toe most.</param>
 public sealed record TapeSpread(
-    double Camber_rad, double Toe_rad, double RollCentre_m, double MotionRatio, string WorstForCamber, string WorstForToe)
+    double Camber_rad, double Toe_rad, double RollCentre_m, double MotionRatio, double StrutTravel_m, string WorstForCamber, string WorstForToe)
 {
+    /// <summary>What a tape and plumb lines are good to (common practice, no source).</summary>
+    public const double Usual_m = 0.002;
+
     internal static IReadOnlyList<TapeSpread?> Of(
         SuspensionPart part, LinkageQuestion question, IReadOnlyList<LinkagePoint> points, double tape_m)
     {
@@ -40,7 +44,7 @@ public sealed record TapeSpread(
     private sealed class Sum
     {
         private readonly Dictionary<string, double> _camber = [], _toe = [];
-        private double _rollCentre, _ratio;
+        private double _rollCentre, _ratio, _strut;
 
         public void Add(string point, LinkageState one, LinkageState other)
         {
@@ -48,10 +52,11 @@ public sealed record TapeSpread(
             Gather(_toe, point, Half(one.Toe_rad, other.Toe_rad));
             _rollCentre += Half(one.RollCentreHeight_m, other.RollCentreHeight_m);
             _ratio += Half(one.Strut.MotionRatio, other.Strut.MotionRatio);
+            _strut += Half(one.Strut.Compression_m, other.Strut.Compression_m);
         }
 
         public TapeSpread Spread() => new(
-            Math.Sqrt(_camber.Values.Sum()), Math.Sqrt(_toe.Values.Sum()), Math.Sqrt(_rollCentre), Math.Sqrt(_ratio),
+            Math.Sqrt(_camber.Values.Sum()), Math.Sqrt(_toe.Values.Sum()), Math.Sqrt(_rollCentre), Math.Sqrt(_ratio), Math.Sqrt(_strut),
             _camber.MaxBy(known => known.Value).Key, _toe.MaxBy(known => known.Value).Key);
 
         private static double Half(double one, double other) => (one - other) * (one - other) / 4;

@@ -1,9 +1,9 @@
 using Bellowsmith.Kits;
-using Bellowsmith.Kits.Answers;
-using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies;
-using Bellowsmith.Kits.Studies.Bodies;
+using Bellowsmith.Kits.Studies.Alignment;
+using Bellowsmith.Kits.Studies.Lowering;
 using Bellowsmith.Kits.Studies.Travel;
+using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.App.Boards;
@@ -18,16 +18,33 @@ public sealed class BoardCorner
 
     private readonly Axle _axle;
     private readonly Linkage? _linkage;
-    private readonly Kept<(StrutCase Strut, double Height_m), CornerBodies> _bodies;
+    private readonly Kept<(string Load, double Height_m), WheelCorner> _corner;
+    private readonly Kept<(WheelCorner Corner, RoadWheel Wheel, double Spacer_m), WheelFitResult> _fit;
+    private readonly Kept<(WheelFitResult Fit, double Camber_rad), WheelFitResult> _tilted;
+    private readonly Kept<AlignmentQuestion, AlignmentResult> _aligned;
 
     /// <param name="kit">One strut alone, its drive height known.</param>
     /// <param name="end">Its axle.</param>
-    public BoardCorner(Kit kit, AxleEnd end)
+    /// <param name="standing">The kit with its strut at another drive height.</param>
+    public BoardCorner(Kit kit, AxleEnd end, Func<double, Kit> standing)
     {
         _axle = kit.Car.At(end)!;
         _linkage = Part?.Linkage();
-        _bodies = new(key => new CornerBodies(key.Strut, key.Height_m));
+        (Lowering, GeometryFaults) = Faulty.Of(() => LoweringQuestion.Of(kit, end) is var (part, question) ? LoweringStudy.Answer(part, question) : null!);
+        (AlignmentCase? aligned, AlignmentFaults) = Faulty.Of(() => AlignmentCase.Of(kit, end, new AlignmentQuestion()));
+        _aligned = new(question => AlignmentStudy.Answer(aligned!, question));
+        _corner = new(key => WheelCorner.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)));
+        _fit = new(key => WheelFitStudy.Answer(key.Corner, new WheelFitQuestion(_axle.Wheel!, key.Wheel, key.Spacer_m)));
+        _tilted = new(key => WheelFitStudy.Again(key.Fit, key.Camber_rad));
     }
+
+    /// <summary>What the questions lack; empty where they can be answered.</summary>
+    public IReadOnlyList<Fault> GeometryFaults { get; }
+
+    public IReadOnlyList<Fault> AlignmentFaults { get; }
+
+    /// <summary>Null where nothing says how far the car was lowered.</summary>
+    private LoweringResult? Lowering { get; }
 
     private SuspensionPart? Part => _axle.Suspension;
 
@@ -38,66 +55,27 @@ public sealed class BoardCorner
     public BoardCornerView At(StrutCase strut, TravelResult? travel, CornerAsked asked, Func<string, bool> isDue)
     {
         double height = strut.Design.DriveHeight_m!.Value;
+        WheelCorner corner = isDue(Questions.Wheel) || _corner.Last is null ? _corner.Of((strut.Load, height)) : _corner.Last;
         return new BoardCornerView
         {
             Asked = asked,
             Part = Part,
             Linkage = _linkage,
-            OwnWheel = _axle.Wheel is { } wheel ? WheelText.Of(wheel) : "",
             Own = _axle.Wheel,
             FullBump_m = travel?.FullBump.WheelTravel_m ?? UsualTravel_m,
             FullDroop_m = travel?.FullDroop.WheelTravel_m ?? -UsualTravel_m,
             RackTravel_m = Part?.RackTravel_m ?? UsualRack_m,
-            Bodies = _bodies.Of((strut, height)),
+            Bodies = corner.Bodies,
+            Lowering = Lowering,
+            Aligned = AlignmentFaults.Count == 0 ? _aligned.Of(new AlignmentQuestion(asked.Camber_rad, asked.Toe_rad)) : null,
+            Fit = isDue(Questions.Wheel) ? Fit(corner, asked) : _tilted.Last,
         };
     }
-}
 
-/// <summary>Everything the studies say of one corner.</summary>
-public sealed record BoardCornerView
-{
-    public required CornerAsked Asked { get; init; }
-
-    /// <summary>Null where the car names no points.</summary>
-    public required SuspensionPart? Part { get; init; }
-
-    public required Linkage? Linkage { get; init; }
-
-    /// <summary>The wheel the car was measured with; null, and empty as written, where it names none.</summary>
-    public required RoadWheel? Own { get; init; }
-
-    public required string OwnWheel { get; init; }
-
-    public required double FullBump_m { get; init; }
-
-    public required double FullDroop_m { get; init; }
-
-    public required double RackTravel_m { get; init; }
-
-    public required CornerBodies Bodies { get; init; }
-
-    public double StaticCamber_rad => Part?.StaticCamber_rad ?? 0;
-
-    public double StaticToe_rad => Part?.StaticToe_rad ?? 0;
-
-    public double LookedAt_m => Asked.LookedAt_m ?? 0;
-
-    /// <summary>Where the wheel stands as asked; null where it cannot, or there are no points.</summary>
-    public LinkageState? Here => _here ??= Linkage?.At(Asked.Travel_m, Asked.Rack_m).State;
-
-    private LinkageState? _here;
-
-    /// <summary>At the old drive height, straight ahead.</summary>
-    public LinkageState? Before => Part?.LoweredBy_m is { } lowered ? Linkage?.At(-lowered).State : null;
-
-    /// <summary>The three views of the geometry; empty without points.</summary>
-    public IEnumerable<(string Id, CarView View)> Views(DisplayUnits units, double text_mm)
+    private WheelFitResult? Fit(WheelCorner corner, CornerAsked asked)
     {
-        if (Here is not { } here) yield break;
-        CornerViews views = new(
-            new CornerScene { Part = Part!, Here = here, Before = Before, Wheel = Own is { } own ? (own, 0) : null, Bodies = Bodies }, units, text_mm);
-        yield return ("front", views.Front());
-        yield return ("side", views.Side());
-        yield return ("plan", views.Plan());
+        if (_axle.Wheel is not { } own) return null;
+        RoadWheel tried = WheelText.Wheel(asked.Wheel) is { } other && asked.Wheel != WheelText.Of(own) ? other : own;
+        return _tilted.Of((_fit.Of((corner, tried, asked.Spacer_m)), asked.CamberChange_rad));
     }
 }

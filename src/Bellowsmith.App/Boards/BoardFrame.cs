@@ -25,7 +25,7 @@ public sealed class BoardFrame
             RideHeight = travel.RideHeight();
         }
 
-        foreach (Chart chart in Follows(Questions.Travel).Concat(Follows(Questions.Damping)).Concat(Follows(Questions.Ride))) Say[$"figure.{chart.Id}"] = chart.Summary;
+        foreach (Chart chart in Follows(Questions.Travel).Concat(Follows(Questions.Damping)).Concat(Follows(Questions.Ride)).Concat(Follows(Questions.Geometry)).Concat(Follows(Questions.Wheel))) Say[$"figure.{chart.Id}"] = chart.Summary;
     }
 
     public BoardView View { get; }
@@ -46,8 +46,17 @@ public sealed class BoardFrame
 
     public IReadOnlyList<Chart> Bump => field ??= View.Bump is { } bump && new BumpCharts(bump, View.Units) is var charts ? [charts.Motion(), charts.Acceleration()] : [];
 
+    public IReadOnlyList<Chart> Geometry => field ??= View.Corner.Lowering is { } lowering ? new LinkageCharts(lowering, View.Units).All() : [];
+
+    public IReadOnlyList<Chart> Wheel => field ??= View.Corner.Fit is { } fit && new WheelCharts(fit, View.Units).Camber() is { } chart ? [chart] : [];
+
     /// <summary>Views of the car in the question that is open.</summary>
-    public IReadOnlyList<(string Id, CarView View)> Views => field ??= _board.Open == Questions.Geometry ? [.. View.Corner.Views(View.Units, _board.ViewTextHeight_mm)] : [];
+    public IReadOnlyList<(string Id, CarView View)> Views => field ??= [.. _board.Open switch
+    {
+        Questions.Geometry => View.Corner.Views(View.Units, _board.ViewTextHeight_mm),
+        Questions.Wheel => View.Corner.FitViews(View.Units, _board.ViewTextHeight_mm),
+        _ => [],
+    }];
 
     /// <summary>Null where its question is closed or the kit says too little to drive one.</summary>
     public MapQuestion? Map => field ??= _board.Open == Questions.Settings ? _board.Map() : null;
@@ -105,6 +114,8 @@ public sealed class BoardFrame
         Questions.Travel => RideHeight is null ? [] : [RideHeight],
         Questions.Damping => Damping,
         Questions.Ride => Ride.Concat(Bump),
+        Questions.Geometry => Geometry,
+        Questions.Wheel => Wheel,
         _ => [],
     };
 

@@ -54,7 +54,7 @@ public sealed class BoardStrut
     public BoardDamper Damper => field ??= new BoardDamper(_standing, Start.Load);
 
     /// <summary>Its linkage is put together when the strut is first shown.</summary>
-    public BoardCorner Corner => field ??= new BoardCorner(_standing, End);
+    public BoardCorner Corner => field ??= new BoardCorner(_standing, End, Standing);
 
     private StrutDesign Design => (End == AxleEnd.Front ? _kit.Front : _kit.Rear)!;
 
@@ -115,18 +115,8 @@ public sealed class BoardStrut
         return End == AxleEnd.Front ? _kit with { Front = design } : _kit with { Rear = design };
     }
 
-    private IReadOnlyList<Fault> Lacks(Kit standing)
-    {
-        try
-        {
-            StrutCases.Of(standing, new StudyConditions(Load: Start.Load), TravelStudy.Needs);
-            return [];
-        }
-        catch (FaultsException faulty)
-        {
-            return faulty.Faults;
-        }
-    }
+    private IReadOnlyList<Fault> Lacks(Kit standing) =>
+        Faulty.Of(() => StrutCases.Of(standing, new StudyConditions(Load: Start.Load), TravelStudy.Needs)).Faults;
 }
 
 /// <summary>Everything the studies say of one strut at one setting.</summary>

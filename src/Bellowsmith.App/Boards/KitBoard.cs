@@ -79,6 +79,10 @@ public sealed class KitBoard
 
     public IReadOnlyList<Fault> DampingFaults => _struts[End].Damper.DampingFaults;
 
+    public IReadOnlyList<Fault> GeometryFaults => _struts[End].Corner.GeometryFaults;
+
+    public IReadOnlyList<Fault> AlignmentFaults => _struts[End].Corner.AlignmentFaults;
+
     public IReadOnlyList<Fault> RideFaults => _struts[End].Damper.RideFaults;
 
     /// <summary>What may run along the map; fewer than two where the kit says too little to drive one.</summary>
@@ -144,6 +148,8 @@ public sealed class KitBoard
             case "redo": _history.Redo(); break;
             case "text" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): TextHeight_mm = Math.Clamp(height, 2, 30); break;
             case "viewText" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): ViewTextHeight_mm = Math.Clamp(height, 5, 80); break;
+            case "looked": Asked = Asked with { Corner = Asked.Corner with { LookedAt_m = null } }; break;
+            case "enough" when View().Corner.Fit?.LeastCamber is { } least: Asked = Asked with { Corner = Asked.Corner with { CamberChange_rad = least.Camber_rad } }; break;
             case "atRest": Asked = Asked with { Corner = Asked.Corner with { Travel_m = 0, Rack_m = 0 } }; break;
             case "save": Save(); break;
         }

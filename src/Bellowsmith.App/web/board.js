@@ -264,7 +264,7 @@ class Board {
       if (!view) continue;
       if (view.getAttribute("viewBox") !== viewBox) {
         view.setAttribute("viewBox", viewBox);
-        view.style.flexGrow = viewBox.split(" ")[2];
+        for (const panel of [view, ...this.root.querySelectorAll(`[data-as="${id}"]`)]) panel.style.flexGrow = viewBox.split(" ")[2];
       }
       view.setAttribute("aria-label", summary);
       view.querySelector("[data-shapes]").innerHTML = shapes;

@@ -1,7 +1,6 @@
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies.Lowering;
-using Bellowsmith.Physics;
 
 namespace Bellowsmith.App.Terminal;
 

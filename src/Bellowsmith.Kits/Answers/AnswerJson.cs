@@ -23,6 +23,8 @@ public static class AnswerJson
 
     public static string Write(LinkageAnswer answer) => JsonSerializer.Serialize(answer, _context.LinkageAnswer);
 
+    public static string Write(AlignmentAnswer answer) => JsonSerializer.Serialize(answer, _context.AlignmentAnswer);
+
     public static string Write(LoweringAnswer answer) => JsonSerializer.Serialize(answer, _context.LoweringAnswer);
 
     public static string Write(WheelAnswer answer) => JsonSerializer.Serialize(answer, _context.WheelAnswer);
@@ -65,6 +67,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(LinkageAnswer))]
+[JsonSerializable(typeof(AlignmentAnswer))]
 [JsonSerializable(typeof(LoweringAnswer))]
 [JsonSerializable(typeof(WheelAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]

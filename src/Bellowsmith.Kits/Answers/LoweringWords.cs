@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.LinkageTravel;
 using Bellowsmith.Kits.Studies.Lowering;
 using Bellowsmith.Kits.Units;
 using Bellowsmith.Physics;
@@ -9,7 +10,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
 {
     private const double Still_rad = 0.005 * Math.PI / 180;
 
-    private readonly string _lowered = units.Text(Dimension.Length, result.Question.Lowered_m), _working = units.Text(Dimension.Length, result.Question.Working_m);
+    private readonly string _lowered = Chosen(units, result.Question.Lowered_m), _working = Chosen(units, result.Question.Working_m);
 
     /// <summary>The whole in one sentence.</summary>
     public string Answer() => $"Lowered {_lowered}, the wheel now {Going()} over the next {_working} of bump{Fallen()}{Remedies()}.";
@@ -25,7 +26,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
     public string Toe()
     {
         ToeOverTravel toe = result.WorkingToe;
-        return $"From drive height toe changes by {Change(toe.AtTo_rad)} over {Length(toe.To_m)} of bump and {Change(toe.AtFrom_rad)} over {Length(-toe.From_m)} of droop, per wheel.";
+        return $"From drive height toe changes by {Change(toe.AtTo_rad)} over {Chosen(units, toe.To_m)} of bump and {Change(toe.AtFrom_rad)} over {Chosen(units, -toe.From_m)} of droop, per wheel.";
     }
 
     public string RollCentre() => result.RollCentre is { } fall
@@ -38,8 +39,8 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
     {
         if (result.Ratio is not { } ratio) return null;
         string whose = ratio.IsTable ? "The measured table" : "The measured ratio";
-        string part = Math.Abs(ratio.At_m) < 1e-9 ? "" : $"; {(ratio.At_m > 0 ? "in bump" : "in droop")} they part by {Length(Math.Abs(ratio.Parting_m))} at {Length(Math.Abs(ratio.At_m))}, "
-            + (ratio.Explained ? "which a tape's error explains" : $"more than the {Length(ratio.PartingTape_m)} that a tape's {Length(Studies.LinkageTravel.TapeSpread.Usual_m)} explains");
+        string part = Math.Abs(ratio.At_m) < 1e-9 ? "" : $"; {(ratio.At_m > 0 ? "in bump" : "in droop")} they part by {Length(Math.Abs(ratio.Parting_m))} at {Chosen(units, Math.Abs(ratio.At_m))}, "
+            + (ratio.Explained ? "which a tape's error explains" : $"more than the {Length(ratio.PartingTape_m)} that a tape's {Tape} explains");
         return $"{whose} says {Bare(ratio.Measured)} strut per wheel at drive height, the points {Bare(ratio.FromPoints)} ({Percent(ratio.Share)}, "
             + $"{(ratio.ExplainedAtDrive ? "within" : "beyond")} the ±{Bare(ratio.Tape)} a tape leaves){part}. What was measured is used.";
     }
@@ -49,8 +50,8 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
     /// <summary>A joint's mend in one sentence.</summary>
     public string Mend(JointMend mend)
     {
-        string moves = string.Join(", ", mend.Moves.Select(move => $"{Joint(move.Point)} {Moved(move.Up_m)}"));
-        string toe = $"toe then changes by {Change(mend.WorkingToe.AtTo_rad)} over {Length(mend.WorkingToe.To_m)} of bump and {Change(mend.WorkingToe.AtFrom_rad)} over as much droop";
+        string moves = string.Join(", ", mend.Moves.Select(move => $"{Joint(move.Point)} {Moved(move.Up_m)}{(move.Tape_m is { } tape ? $" (±{Length(tape)} on a tape's {Tape})" : "")}"));
+        string toe = $"toe then changes by {Change(mend.WorkingToe.AtTo_rad)} over {_working} of bump and {Change(mend.WorkingToe.AtFrom_rad)} over as much droop";
         string roll = mend.RollCentreLeft_m is { } left && Math.Abs(left) > 5e-5 ? $"; the roll centre stands {Length(Math.Abs(left))} {(left > 0 ? "further below the body than" : "nearer the body than")} it did" : "";
         string back = mend.Kind is MendKind.LowerBallJoint or MendKind.Both && mend.Holds ? "the roll centre is as far below the body as it was; " : "";
         return mend.Holds ? $"{Capital(moves)}: {back}{toe}{roll}." : $"No height within 40 mm either way does it. The nearest: {moves}; {toe}{roll}.";
@@ -72,14 +73,14 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
     public IReadOnlyList<string> Headings()
     {
         string length = units.Symbol(Dimension.Length);
-        return ["camber", "toe", $"camber a {length}", $"toe a {length}", $"roll centre {length}", "ratio", $"track {length}", "lower arm", "tie rod"];
+        return ["camber", "toe", $"camber per {length}", $"toe per {length}", $"roll centre {length}", "ratio", $"track {length}", "lower arm", "tie rod"];
     }
 
     /// <summary>The old drive height and the one now as rows of a table.</summary>
     public IEnumerable<(string Name, LinkageState State, IReadOnlyList<string> Cells)> Heights()
     {
-        if (result.Old is { } old) yield return ($"{_lowered} higher, as it was", old, Cells(old));
-        yield return ("drive height now", result.Now, Cells(result.Now));
+        if (result.Old is { } old) yield return ("as it was", old, Cells(old));
+        yield return ("now", result.Now, Cells(result.Now));
     }
 
     private IReadOnlyList<string> Cells(LinkageState s) =>
@@ -101,6 +102,8 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
         yield return new("old height", "What stands at the old drive height is what these points make there with the alignment left as it is now.");
         if (result.Mends.Count > 0)
             yield return new("mends", "At every mend camber and toe at drive height are set again as they were; the tie rod's length follows its joint.");
+        if (result.Mends.Any(mend => mend.Moves.Any(move => move.Tape_m > Math.Abs(move.Up_m) / 2)))
+            yield return new("tape", "A tape tells these heights poorly: measure the toe over travel on the car, move a joint by less, and measure again.");
         if (result.Mend(MendKind.LowerBallJoint) is { ArmLonger_m: { } longer } && Math.Abs(longer) > 5e-5)
             yield return new("lower arm", $"To that ball joint the arm would be {Length(Math.Abs(longer))} {(longer > 0 ? "longer" : "shorter")}; one left as it is {(longer > 0 ? "draws" : "pushes")} the joint {(longer > 0 ? "in" : "out")} by as much, which aligning takes up.");
         if (!result.Part.Points.ContainsKey("lowerBallJoint"))
@@ -122,21 +125,31 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
 
     private string Remedies()
     {
-        string[] known = [.. ((string?[])[Remedy(MendKind.TieRodOuter, "takes the toe away"), Remedy(MendKind.LowerBallJoint, "puts the roll centre back")]).OfType<string>()];
-        return known.Length == 0 ? "" : $": {string.Join(", ", known)}";
+        string[] known = [.. ((string?[])[TieRod(), BallJoint()]).OfType<string>()];
+        return known.Length == 0 ? "" : $": {string.Join("; ", known)}";
     }
 
-    private string? Remedy(MendKind kind, string does) => result.Mend(kind) is { Holds: true } mend
-        ? $"{Joint(mend.Moves[0].Point, article: true)} {Moved(mend.Moves[0].Up_m)} {does}" : null;
+    private string? TieRod() => result.Mend(MendKind.TieRodOuter) is { Holds: true } mend
+        ? $"an outer tie-rod joint {Moved(mend.Moves[0].Up_m)} takes the toe away" : null;
+
+    private string? BallJoint()
+    {
+        if (result.Mend(MendKind.Both) is { Holds: true } both)
+            return $"a ball joint {Moved(both.Moves[0].Up_m)} puts the roll centre back, with the outer tie-rod joint then {Moved(both.Moves[1].Up_m)}";
+        return result.Mend(MendKind.LowerBallJoint) is { Holds: true } mend ? $"a ball joint {Moved(mend.Moves[0].Up_m)} puts the roll centre back" : null;
+    }
 
     private string Moved(double up_m) => $"{Length(Math.Abs(up_m))} {(up_m < 0 ? "lower" : "higher")}";
 
-    private static string Joint(string point, bool article = false) => point switch
+    private static string Joint(string point) => point switch
     {
-        "tieRodOuter" => article ? "an outer tie-rod joint" : "outer tie-rod joint",
-        "tieRodInner" => article ? "a rack" : "rack or inner joint",
-        _ => article ? "a ball joint" : "lower ball joint",
+        "tieRodOuter" => "outer tie-rod joint",
+        "tieRodInner" => "rack or inner joint",
+        _ => "lower ball joint",
     };
+
+    private static string Chosen(DisplayUnits units, double length_m) =>
+        $"{PlainNumbers.Chosen(units.Value(Dimension.Length, length_m))} {units.Symbol(Dimension.Length)}";
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
@@ -145,6 +158,8 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
     private static string Bare(double ratio) => LinkageWords.Number(ratio, "0.000");
 
     private static string Percent(double share) => $"{(share < 0 ? "" : "+")}{LinkageWords.Number(share * 100, "0.0")} %";
+
+    private string Tape => Chosen(units, TapeSpread.Usual_m);
 
     private string Length(double length_m) => units.Text(Dimension.Length, length_m);
 }

@@ -24,21 +24,25 @@ public sealed record TapeSpread(
     {
         var spreads = new Sum?[points.Count];
         for (int k = 0; k < spreads.Length; k++) spreads[k] = points[k].State is null ? null : new Sum();
-        foreach (string name in part.Points.Keys)
+        foreach ((string name, SuspensionPart there, SuspensionPart back) in BothWays(part, tape_m))
         {
-            foreach (Point along in (Point[])[new(tape_m, 0, 0), new(0, tape_m, 0), new(0, 0, tape_m)])
+            LinkagePoint[] thereAt = LinkageStudy.Sweep(there.Linkage(), question), backAt = LinkageStudy.Sweep(back.Linkage(), question);
+            for (int k = 0; k < spreads.Length; k++)
             {
-                LinkagePoint[] there = LinkageStudy.Sweep(part.Moved(name, along).Linkage(), question);
-                LinkagePoint[] back = LinkageStudy.Sweep(part.Moved(name, -along).Linkage(), question);
-                for (int k = 0; k < spreads.Length; k++)
-                {
-                    if (there[k].State is { } one && back[k].State is { } other) spreads[k]?.Add(name, one, other);
-                    else spreads[k] = null;
-                }
+                if (thereAt[k].State is { } one && backAt[k].State is { } other) spreads[k]?.Add(name, one, other);
+                else spreads[k] = null;
             }
         }
 
         return [.. spreads.Select(sum => sum?.Spread())];
+    }
+
+    /// <summary>Each coordinate of each point off by the tape's error, alone, one way and the other.</summary>
+    internal static IEnumerable<(string Point, SuspensionPart There, SuspensionPart Back)> BothWays(SuspensionPart part, double tape_m)
+    {
+        foreach (string name in part.Points.Keys)
+            foreach (Point along in (Point[])[new(tape_m, 0, 0), new(0, tape_m, 0), new(0, 0, tape_m)])
+                yield return (name, part.Moved(name, along), part.Moved(name, -along));
     }
 
     private sealed class Sum

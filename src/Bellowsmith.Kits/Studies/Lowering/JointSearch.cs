@@ -8,7 +8,9 @@ namespace Bellowsmith.Kits.Studies.Lowering;
 /// </summary>
 internal static class JointSearch
 {
-    private const double Most_m = 0.040, Every_m = 0.001;
+    public const double Most_m = 0.040;
+
+    private const double Every_m = 0.001;
     private const int Halvings = 60;
 
     public static (double Up_m, bool Holds) Find(SuspensionPart part, string point, Func<Linkage, double> value)

@@ -30,7 +30,7 @@ public static class Cautions
         "Drive tests belong off public roads, with the strut's clearances checked first; a corner on paper has no roll, pitch, brakes or kerbs.";
 
     public const string Wheels =
-        "Before another wheel is driven, turn it lock to lock and let the car down to full bump with a person looking on from the side; only wheels, tyres and spacers approved for the car.";
+        "Before another wheel is driven, measure its gaps at full bump and at both locks, the car on stands; fit only wheels, tyres and spacers that are approved for it.";
 
     public const string Local = "Local codes, the part makers' limits and licensed practice come first; what stands here is a calculation, not an approval.";
 }

@@ -60,7 +60,10 @@ public sealed record WheelAnswer(
     public required IReadOnlyList<string> Reasons { get; init; }
     public WheelCamberRow? AtCamber { get; init; }
     public WheelCamberRow? LeastCamber { get; init; }
-    public WheelOffsetRange? Offsets { get; init; }
+
+    /// <summary>Camber as measured, then at the most the adjuster makes.</summary>
+    public required IReadOnlyList<WheelOffsetRange> Offsets { get; init; }
+
     public required IReadOnlyList<WheelCamberRow> TradeOff { get; init; }
     public required IReadOnlyList<Note> Notes { get; init; }
 
@@ -114,7 +117,7 @@ public sealed record WheelAnswer(
             Reasons = [.. words.Reasons()],
             AtCamber = WheelCamberRow.Of(r.New, r.Corner.Adjuster),
             LeastCamber = WheelCamberRow.Of(r.LeastCamber, r.Corner.Adjuster),
-            Offsets = r.Offsets is { Any: true } offsets ? new(offsets.Camber_rad * 180 / Math.PI, offsets.Least_m * 1e3, offsets.Greatest_m * 1e3) : null,
+            Offsets = [.. r.Offsets.Select(o => new WheelOffsetRange(o.Camber_rad * 180 / Math.PI, o.Least_m * 1e3, o.Greatest_m * 1e3, o.Any))],
             TradeOff = [.. r.TradeOff.Select(gaps => WheelCamberRow.Of(gaps, r.Corner.Adjuster)!)],
             Notes = [.. words.Notes()],
         };
@@ -139,5 +142,5 @@ public sealed record WheelCamberRow(
     }
 }
 
-/// <summary>Offsets, less the spacer, that fit at one change of camber.</summary>
-public sealed record WheelOffsetRange(double Camber_deg, double Least_mm, double Greatest_mm);
+/// <summary>Offsets, less the spacer, from the arch's least to the strut's greatest; none fits where the least is the greater.</summary>
+public sealed record WheelOffsetRange(double Camber_deg, double Least_mm, double Greatest_mm, bool Any);

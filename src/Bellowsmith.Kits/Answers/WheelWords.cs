@@ -1,4 +1,3 @@
-using System.Globalization;
 using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Kits.Units;
 
@@ -7,14 +6,16 @@ namespace Bellowsmith.Kits.Answers;
 /// <summary>The sentences of a wheel tried in place of another: the same on page, terminal and paper.</summary>
 public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
 {
+    private const double LeastToe_rad = 1e-4, Met_mm = 1e-6;
+
     public const string Signs = "Outward + is further out at the arch, toward the strut + is less room inside; camber + top out, bump +, per wheel.";
 
     /// <summary>The verdict in one sentence, with what it takes.</summary>
     public string Answer() => result.Verdict switch
     {
-        WheelVerdict.Fits => $"It fits{With(result.New!)}: {Free(result.New!)}.",
-        WheelVerdict.FitsWithCamber => $"It fits{With(result.LeastCamber!)}: {Free(result.LeastCamber!)}. {Takes(result.LeastCamber!)}",
-        WheelVerdict.DoesNotFit => $"It does not fit{With(result.New)}: {string.Join("; ", Reasons())}. {Helps()}",
+        WheelVerdict.Fits => $"It fits{With(result.Question.Camber_rad)}: {Free(result.New!)}.",
+        WheelVerdict.FitsWithCamber => $"It fits{With(result.LeastCamber!.Camber_rad)}: {Free(result.LeastCamber!)}. {Takes(result.LeastCamber!)}",
+        WheelVerdict.DoesNotFit => $"It does not fit{With(result.Question.Camber_rad)}: {string.Join("; ", Reasons())}. {Helps()}",
         _ => $"Whether it fits stays open: {string.Join("; ", Unknown())}.",
     };
 
@@ -82,14 +83,12 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             yield return new("camber", "Made about the hub, for the kit names no adjuster that the car's points take.");
         if (corner.Adjuster.Linkage is not null && !corner.FullBumpKnown)
             yield return new("travel", $"The kit does not say how far the wheel goes: {Length(WheelCorner.UsualBump_m)} of bump are taken.");
-        if (corner.Adjuster.Linkage is not null) yield return new("straight ahead", "At full lock wheel, liner and strut pass elsewhere: not asked here.");
+        if (corner.Adjuster.Linkage is not null) yield return new("straight ahead", "At full lock wheel, liner and strut pass elsewhere, and arms, tie rods, brackets and brakes are nearer than the strut: not asked here.");
         yield return new("speed", "True speed at the same speed shown goes as the free radii; under load and speed a tyre rolls on about 3 % less (from memory).");
         yield return new("margins", $"{Length(result.Question.ArchMargin_m)} to arch and tower, {Length(result.Question.StrutMargin_m)} to the strut [Wheel Clearance Guide 2026]; --arch-margin and --strut-margin change them.");
         if (result.Stance?.ToeChange_rad is { } toe && Math.Abs(toe) > LeastToe_rad)
             yield return new("toe", $"The change of camber makes {Angle(toe)} of toe a wheel: set it again.");
     }
-
-    private const double LeastToe_rad = 1e-4;
 
     private string Adjuster => result.Corner.Adjuster.MadeAt switch
     {
@@ -99,15 +98,18 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
         _ => "hub",
     };
 
-    private string With(WheelGaps? gaps) => (gaps?.Camber_rad ?? result.Question.Camber_rad) is var camber && camber == 0 ? "" : $" with {Angle(camber)} of camber";
+    private static string With(double camber_rad) => camber_rad == 0 ? "" : $" at {Angle(camber_rad)} of camber";
 
     // "8.1 mm free at the arch, 9.0 mm at the strut, 12.3 mm between bellows and tower"
     private string Free(WheelGaps gaps) => string.Join(", ", ((string?[])
     [
-        gaps.Arch is { } arch ? $"{Length(arch.Gap_m)} free at the arch" : null,
-        gaps.Strut is { } strut ? $"{Length(strut.Gap_m)} at the strut" : null,
+        gaps.Arch is { } arch ? $"{Length(arch.Gap_m)}{Spread(arch.Of)} free at the arch" : null,
+        gaps.Strut is { } strut ? $"{Length(strut.Gap_m)}{Spread(strut.Of)} at the strut" : null,
         gaps.Tower is { } tower ? $"{Length(tower.Gap_m)} between bellows and tower" : null,
     ]).OfType<string>());
+
+    // Of a tyre whose section is known from its size only.
+    private string Spread(WheelBody of) => of == WheelBody.Tyre && result.SectionSpread_m > 0 ? $" (±{Length(result.SectionSpread_m)})" : "";
 
     private string Takes(WheelGaps gaps)
     {
@@ -130,18 +132,19 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             _ => ("the bellows comes to the tower", gaps.Tower!.Travel_m),
         };
         string gap = miss.Gap_m < 0 ? "and touches" : $"within {Length(miss.Gap_m)}";
+        if (miss.Place != WheelPlace.Tower) gap += Spread(miss.Place == WheelPlace.Arch ? gaps.Arch!.Of : gaps.Strut!.Of);
         return $"{what} {gap} {(travel == 0 ? "at drive height" : $"at {Length(travel)} of bump")}, where {Length(miss.Margin_m)} are asked";
     }
 
-    // The nearest that would fit.
+    // The nearest that would fit: as measured, else with all the camber the adjuster makes.
     private string Helps()
     {
-        if (result.Offsets is not { } offsets) return "";
-        string with = offsets.Camber_rad == 0 ? "" : $" with {Angle(offsets.Camber_rad)} of camber";
-        if (!offsets.Any) return $"No offset of this wheel fits{with}: arch and strut together are {Length(offsets.Least_m - offsets.Greatest_m)} too near.";
-        double spacer = result.Question.Spacer_m, least = offsets.Least_m + spacer, greatest = offsets.Greatest_m + spacer, further = result.Question.New.Rim.Offset_m - greatest;
-        string instead = further > 0 ? $"; so would {(spacer > 0 ? "another " : "a spacer of ")}{Length(further)} to {Length(further + greatest - least)}{(spacer > 0 ? " of spacer" : "")}" : "";
-        return $"From {Offset(least, up: true)} to {Offset(greatest, up: false)} it would fit{with}{instead}.";
+        if (result.Offsets.Count == 0) return "";
+        if (result.Offsets.FirstOrDefault(o => o.Any) is not { } offsets)
+            return $"No offset of this wheel fits{With(result.Offsets[^1].Camber_rad)}: arch and strut together are {Length(result.Offsets[^1].Least_m - result.Offsets[^1].Greatest_m)} too near.";
+        double spacer = result.Question.Spacer_m, further = result.Question.New.Rim.Offset_m - spacer - offsets.Greatest_m, most = further + offsets.Greatest_m - offsets.Least_m;
+        string instead = further > 0 ? $", or with {Length(further)} to {Length(most)} {(spacer > 0 ? "more " : "")}of spacer" : "";
+        return $"It would fit{With(offsets.Camber_rad)} with {Offsets(offsets.Least_m + spacer, offsets.Greatest_m + spacer)}{instead}.";
     }
 
     private IEnumerable<string> Unknown()
@@ -161,10 +164,13 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
     private string Apart(double outward_m, double toward_m) =>
         $"{Length(Math.Abs(outward_m))} further {(outward_m < 0 ? "in" : "out")} and {Length(Math.Abs(toward_m))} {(toward_m < 0 ? "further from" : "nearer to")} the strut";
 
-    private static string Offset(double offset_m, bool up)
+    // Whole millimetres where there is one between them, as wheels are sold.
+    private static string Offsets(double least_m, double greatest_m)
     {
-        double tenths = up ? Math.Ceiling(offset_m * 1e4 - 1e-6) / 10 : Math.Floor(offset_m * 1e4 + 1e-6) / 10;
-        return string.Create(CultureInfo.InvariantCulture, $"ET{tenths:0.#}");
+        double least = Math.Ceiling(least_m * 1e3 - Met_mm), greatest = Math.Floor(greatest_m * 1e3 + Met_mm);
+        if (least > greatest) return $"ET{PlainNumbers.Fixed((least_m + greatest_m) * 500, 1)}";
+        string first = $"ET{PlainNumbers.Fixed(least, 0)}";
+        return least == greatest ? first : $"{first} to ET{PlainNumbers.Fixed(greatest, 0)}";
     }
 
     private static string Angle(double angle_rad) => LinkageWords.Angle(angle_rad);

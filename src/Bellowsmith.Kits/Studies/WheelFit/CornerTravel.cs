@@ -6,8 +6,8 @@ namespace Bellowsmith.Kits.Studies.WheelFit;
 /// <summary>A corner from drive height to full bump at one change of camber, straight ahead: the same for every wheel tried there.</summary>
 internal sealed class CornerTravel
 {
-    // Between two of them a gap dips by less than 0.02 mm.
-    private const int Count = 25;
+    // Some 4 mm apart: between two of them a gap beside a shoulder or bulge of 30 mm dips by less than 0.1 mm.
+    private const int Count = 13;
 
     private CornerTravel(CamberSet set, IReadOnlyList<CornerPlace> places) => (Set, Places) = (set, places);
 

@@ -29,6 +29,9 @@ public sealed record WheelFitResult
     /// <summary>What camber buys and costs, camber ascending; empty without points.</summary>
     public required IReadOnlyList<WheelGaps> TradeOff { get; init; }
 
+    /// <summary>Which offsets fit, camber as measured and then at the most the adjuster makes; empty where arch or strut are not known.</summary>
+    public required IReadOnlyList<WheelOffsets> Offsets { get; init; }
+
     /// <summary>The new wheel at the asked camber; null, as all below, where no setting of the adjuster makes that camber.</summary>
     public required WheelGaps? New { get; init; }
 
@@ -40,9 +43,6 @@ public sealed record WheelFitResult
     public required IReadOnlyList<WheelMiss> Misses { get; init; }
 
     public required WheelVerdict Verdict { get; init; }
-
-    /// <summary>What offset would fit where the wheel does not; at the asked camber, or where none does at the most the adjuster makes.</summary>
-    public required WheelOffsets? Offsets { get; init; }
 
     /// <summary>How far the gaps may lie off because the section is known from the size only, ±.</summary>
     public double SectionSpread_m => Question.New.SectionSpread_m / 2;

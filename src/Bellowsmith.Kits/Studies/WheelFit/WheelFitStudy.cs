@@ -3,9 +3,6 @@ namespace Bellowsmith.Kits.Studies.WheelFit;
 /// <summary>Which wheel fits, and what it takes where it does not.</summary>
 public static class WheelFitStudy
 {
-    private const double Degree = Math.PI / 180, TradeOffLeast_deg = -3, TradeOffGreatest_deg = 1, TradeOffStep_deg = 0.25, MostTilt_rad = 6 * Degree;
-    private const double Farthest_m = 0.1, Close_m = 1e-5, CloseCamber_rad = 1e-5;
-
     // A margin met to the last digit written holds.
     private const double Met_m = 1e-9;
 
@@ -17,14 +14,14 @@ public static class WheelFitStudy
             Corner = corner,
             Question = question,
             Old = old.Gaps(0)!,
-            LeastCamber = LeastCamber(corner, trial, question),
-            TradeOff = corner.Adjuster.Linkage is null ? [] : TradeOff(trial),
+            LeastCamber = WheelSearch.LeastCamber(corner, trial, question),
+            TradeOff = WheelSearch.TradeOff(corner, trial),
+            Offsets = WheelSearch.Offsets(corner, trial, question),
             New = null,
             Camber = null,
             Stance = null,
             Misses = [],
             Verdict = default,
-            Offsets = null,
         }, question.Camber_rad);
     }
 
@@ -33,20 +30,17 @@ public static class WheelFitStudy
     {
         WheelFitQuestion question = before.Question with { Camber_rad = camber_rad };
         WheelCorner corner = before.Corner;
-        WheelFitResult result = before with { Question = question, New = null, Camber = null, Stance = null, Misses = [], Verdict = WheelVerdict.DoesNotFit, Offsets = null };
+        WheelFitResult result = before with { Question = question, New = null, Camber = null, Stance = null, Misses = [], Verdict = WheelVerdict.DoesNotFit };
         if (CornerTravel.Of(corner, camber_rad) is not { } travel) return result;
-        WheelTrial trial = Trial(corner, question);
-        WheelGaps gaps = trial.Gaps(travel);
+        WheelGaps gaps = Trial(corner, question).Gaps(travel);
         WheelMiss[] misses = Misses(gaps, question);
-        WheelVerdict verdict = Verdict(gaps, misses, before.LeastCamber, question);
         return result with
         {
             New = gaps,
             Camber = CamberShift.Of(corner.Adjuster, travel.Set, question),
             Stance = WheelStance.Of(corner, travel.Set, question),
             Misses = misses,
-            Verdict = verdict,
-            Offsets = verdict == WheelVerdict.DoesNotFit ? Offsets(corner, trial, travel, question) : null,
+            Verdict = Verdict(gaps, misses, before.LeastCamber, question),
         };
     }
 
@@ -68,58 +62,5 @@ public static class WheelFitStudy
     {
         if (misses.Length == 0 && gaps.WithinAdjuster) return gaps.Arch is null || gaps.Strut is null ? WheelVerdict.NotKnown : WheelVerdict.Fits;
         return least is { Setting: not null, Strut: not null } && Misses(least, question).Length == 0 ? WheelVerdict.FitsWithCamber : WheelVerdict.DoesNotFit;
-    }
-
-    private static WheelGaps[] TradeOff(WheelTrial trial)
-    {
-        int count = (int)Math.Round((TradeOffGreatest_deg - TradeOffLeast_deg) / TradeOffStep_deg) + 1;
-        return [.. Enumerable.Range(0, count).Select(k => trial.Gaps((TradeOffLeast_deg + k * TradeOffStep_deg) * Degree)).OfType<WheelGaps>()];
-    }
-
-    // The arch gap falls as the top goes out.
-    private static WheelGaps? LeastCamber(WheelCorner corner, WheelTrial trial, WheelFitQuestion question)
-    {
-        if (corner.ArchEdge.Count == 0) return null;
-        double most = corner.Adjuster.Reach()?.Least_rad ?? -MostTilt_rad;
-        if (Lacking(0) <= 0) return trial.Gaps(0);
-        if (!(Lacking(most) <= 0)) return null;
-        (double enough, double tooLittle) = (most, 0);
-        while (tooLittle - enough > CloseCamber_rad)
-        {
-            double middle = (enough + tooLittle) / 2;
-            (enough, tooLittle) = Lacking(middle) <= 0 ? (middle, tooLittle) : (enough, middle);
-        }
-
-        return trial.Gaps(enough);
-
-        double Lacking(double camber) => CornerTravel.Of(corner, camber) is { } travel && trial.Arch(travel) is { } arch ? question.ArchMargin_m - arch.Gap_m : double.NaN;
-    }
-
-    private static WheelOffsets? Offsets(WheelCorner corner, WheelTrial trial, CornerTravel travel, WheelFitQuestion question)
-    {
-        if (travel.Set.Within && OffsetsAt(trial, travel, question) is { } asked && (asked.Any || corner.Adjuster.Range is null)) return asked;
-        return corner.Adjuster.Reach() is { } reach && CornerTravel.Of(corner, reach.Least_rad) is { } most ? OffsetsAt(trial, most, question) : null;
-    }
-
-    // Further out takes from the arch what it gives the strut.
-    private static WheelOffsets? OffsetsAt(WheelTrial trial, CornerTravel travel, WheelFitQuestion question)
-    {
-        if (trial.Arch(travel) is null || trial.Strut(travel) is null) return null;
-        double farthest = Last(outward => trial.At(outward).Arch(travel)!.Gap_m >= question.ArchMargin_m);
-        double nearest = -Last(inward => trial.At(-inward).Strut(travel)!.Gap_m >= question.StrutMargin_m);
-        return new(travel.Set.Camber_rad, question.Old.Rim.Offset_m - farthest, question.Old.Rim.Offset_m - nearest);
-    }
-
-    // The greatest shift that holds, of those between the farthest either way.
-    private static double Last(Func<double, bool> holds)
-    {
-        (double held, double not) = (-Farthest_m, Farthest_m);
-        while (not - held > Close_m)
-        {
-            double middle = (held + not) / 2;
-            (held, not) = holds(middle) ? (middle, not) : (held, middle);
-        }
-
-        return held;
     }
 }

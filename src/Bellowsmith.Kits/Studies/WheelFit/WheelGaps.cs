@@ -6,18 +6,29 @@ public enum WheelBody { Tyre, Rim }
 
 public enum StrutBody { Bellows, Strut }
 
-/// <summary>Where a wheel comes nearest to an arch edge.</summary>
-/// <param name="Gap_m">Through it −.</param>
+/// <summary>The least distance of two that pass each other, and where it first is so.</summary>
+/// <param name="Gap_m">One through the other −.</param>
 /// <param name="Travel_m">Of the wheel from drive height, bump +.</param>
-/// <param name="Of">What of the wheel.</param>
-/// <param name="At">The edge's point.</param>
-public sealed record ArchGap(double Gap_m, double Travel_m, WheelBody Of, Point At);
+public abstract record PassingGap(double Gap_m, double Travel_m)
+{
+    // Of parts that keep their distance over the travel, only the search's last digit differs.
+    private const double Alike_m = 5e-5;
 
-/// <summary>Where a wheel comes nearest to the strut; through it −.</summary>
-public sealed record StrutGap(double Gap_m, double Travel_m, WheelBody Of, StrutBody To);
+    internal static T? Least<T>(IEnumerable<T?> gaps) where T : PassingGap
+    {
+        T[] known = [.. gaps.OfType<T>()];
+        return known.Length == 0 ? null : known.First(gap => gap.Gap_m <= known.Min(other => other.Gap_m) + Alike_m);
+    }
+}
 
-/// <summary>Where the bellows comes nearest to the tower; through it −.</summary>
-public sealed record TowerGap(double Gap_m, double Travel_m, Point At);
+/// <summary>A wheel beside the arch's edge: what of the wheel, and which point of the edge.</summary>
+public sealed record ArchGap(double Gap_m, double Travel_m, WheelBody Of, Point At) : PassingGap(Gap_m, Travel_m);
+
+/// <summary>A wheel beside the strut: what of either.</summary>
+public sealed record StrutGap(double Gap_m, double Travel_m, WheelBody Of, StrutBody To) : PassingGap(Gap_m, Travel_m);
+
+/// <summary>The bellows beside the tower, and which point of the tower.</summary>
+public sealed record TowerGap(double Gap_m, double Travel_m, Point At) : PassingGap(Gap_m, Travel_m);
 
 /// <summary>
 /// What a wheel leaves free at one change of camber, straight ahead, over the travel from drive height to full bump. Null where the points

@@ -30,14 +30,14 @@ internal sealed class WheelTrial(WheelCorner corner, RoadWheel wheel, double out
             ArchAtDrive = drive is null ? null : Arch(drive),
             Strut = Strut(travel),
             StrutAtDrive = drive is null ? null : Strut(drive),
-            Tower = tower.OfType<TowerGap>().MinBy(gap => gap.Gap_m),
+            Tower = PassingGap.Least(tower),
             TowerAtDrive = tower.FirstOrDefault(),
         };
     }
 
-    public ArchGap? Arch(CornerTravel travel) => travel.Places.Select(Arch).OfType<ArchGap>().MinBy(gap => gap.Gap_m);
+    public ArchGap? Arch(CornerTravel travel) => PassingGap.Least(travel.Places.Select(Arch));
 
-    public StrutGap? Strut(CornerTravel travel) => travel.Places.Select(Strut).OfType<StrutGap>().MinBy(gap => gap.Gap_m);
+    public StrutGap? Strut(CornerTravel travel) => PassingGap.Least(travel.Places.Select(Strut));
 
     private ArchGap? Arch(CornerPlace place)
     {

@@ -53,6 +53,7 @@ public sealed class GeometryCommandTests
 
     [Theory]
     [InlineData("geometry", "--lowered", "45")]
+    [InlineData("geometry", "--lowered", "-45 mm")]
     [InlineData("geometry", "--working", "0 mm")]
     [InlineData("alignment", "--camber", "-90 deg")]
     [InlineData("alignment", "--toe", "3 mm")]

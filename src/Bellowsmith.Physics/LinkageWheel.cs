@@ -38,6 +38,9 @@ public sealed record LinkageWheel
         return Of(axis.Y * outward < 0 ? -axis : axis, outward);
     }
 
+    /// <summary>Whether a wheel with this spin axis would still be one: camber and toe below 45°.</summary>
+    internal bool Allows(Point axis) => Of(axis, Outward) is var (camber, toe) && Math.Abs(camber) < Math.PI / 4 && Math.Abs(toe) < Math.PI / 4;
+
     internal static (double Camber_rad, double Toe_rad) Of(Point axis, double outward) =>
         (-Math.Asin(axis.Z), Math.Atan2(axis.X, outward * axis.Y));
 }

@@ -26,7 +26,7 @@ internal static class GeometryCommand
         Argument<string> kit = DocumentArgument.Create("KIT.json", "A kit document.");
         Option<Quantity?> lowered = QuantityOption.Create(
             "--lowered", "How much lower the car stands than it did; the suspension's loweredBy where not given", "45 mm", Dimension.Length,
-            QuantityOption.Within(-Most_m, Most_m, "within 300 mm"));
+            QuantityOption.Within(0, Most_m, "between 0 and 300 mm"));
         Option<Quantity?> working = QuantityOption.Create(
             "--working", "How far the wheel usually works either way; 30 mm where not given", "30 mm", Dimension.Length, QuantityOption.Within(1e-3, Most_m, "between 1 and 300 mm"));
         Option<(Quantity From, Quantity To)?> travel = RangeOption.Create(

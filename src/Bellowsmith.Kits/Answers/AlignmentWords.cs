@@ -102,8 +102,8 @@ public sealed class AlignmentWords(AlignmentResult result, DisplayUnits units)
     private string Effect(AdjusterSetting adjuster)
     {
         double unit = adjuster.IsAngle ? 1 : units.UnitOf(Dimension.Length).ToSi(1) / Degree_rad;
-        string per = adjuster.IsAngle ? "degree" : units.Symbol(Dimension.Length);
-        return $"A {per} {Ways(adjuster.Kind).Greatest} is {Signed(adjuster.CamberEffect * unit)} of camber and {Signed(adjuster.ToeEffect * unit)} of toe";
+        string one = adjuster.IsAngle ? "1°" : $"1 {units.Symbol(Dimension.Length)}";
+        return $"{one} {Ways(adjuster.Kind).Greatest} is {Signed(adjuster.CamberEffect * unit)} of camber and {Signed(adjuster.ToeEffect * unit)} of toe";
     }
 
     private static bool IsShort(AdjusterSetting adjuster) =>
@@ -112,7 +112,7 @@ public sealed class AlignmentWords(AlignmentResult result, DisplayUnits units)
     private string End(AdjusterSetting adjuster)
     {
         string way = adjuster.LeastLeft == 0 ? Ways(adjuster.Kind).Least : Ways(adjuster.Kind).Greatest;
-        string needed = adjuster.Needed is { } there ? $"; it would take {Amount(adjuster, Math.Abs(there))}" : "";
+        string needed = adjuster.Needed is { } there ? $" ({Amount(adjuster, Math.Abs(there))} would be needed)" : "";
         return $"the {Name(adjuster.Kind)} ends {Amount(adjuster, Math.Abs(adjuster.Setting))} {way}{needed}";
     }
 

@@ -25,8 +25,9 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
 
     public string Toe()
     {
-        ToeOverTravel toe = result.WorkingToe;
-        return $"From drive height toe changes by {Change(toe.AtTo_rad)} over {Chosen(units, toe.To_m)} of bump and {Change(toe.AtFrom_rad)} over {Chosen(units, -toe.From_m)} of droop, per wheel.";
+        (ToeOverTravel toe, ToeOverTravel whole) = (result.WorkingToe, result.WholeToe);
+        return $"From drive height toe changes by {Change(toe.AtTo_rad)} over {Chosen(units, toe.To_m)} of bump and {Change(toe.AtFrom_rad)} over {Chosen(units, -toe.From_m)} of droop, per wheel. "
+            + $"From {Chosen(units, whole.From_m)} to {Chosen(units, whole.To_m)} of travel it wanders over {LinkageWords.Angle(whole.Range_rad)}.";
     }
 
     public string RollCentre() => result.RollCentre is { } fall

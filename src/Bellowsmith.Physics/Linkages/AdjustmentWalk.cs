@@ -7,8 +7,7 @@ namespace Bellowsmith.Physics.Linkages;
 /// </summary>
 internal static class AdjustmentWalk
 {
-    private const double LongestStride_m = 1e-3, ShortestStride_m = 1e-8, FarthestMove_m = 0.01, Shrink = 0.2, Closed_m = 1e-9;
-    private const int MostMends = 6;
+    private const double LongestStride_m = 1e-3, ShortestStride_m = 1e-8, FarthestMove_m = 0.01;
 
     /// <summary>Where the knuckle ends, and at which share of the adjustment.</summary>
     public static (Pose Pose, double Share) Along(Suspension suspension, Adjustment whole)
@@ -21,33 +20,12 @@ internal static class AdjustmentWalk
         while (done < 1)
         {
             double next = Math.Min(1, done + stride);
-            if (Closes(suspension.Constraints(next * whole), sign, ref pose)) (done, stride) = (next, Math.Min(2 * stride, longest));
+            Pose there = pose;
+            if (Walk.Closes(suspension.Constraints(next * whole), sign, 0, 0, FarthestMove_m, ref there, inverse) && suspension.Wheel.Allows(there.Rotation.Of(suspension.Wheel.Axis)))
+                (pose, done, stride) = (there, next, Math.Min(2 * stride, longest));
             else if ((stride /= 2) * way_m < ShortestStride_m) break;
         }
 
         return (pose, done);
-    }
-
-    private static bool Closes(Constraint[] constraints, int sign, ref Pose pose)
-    {
-        Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[SixBySix.Size];
-        Pose mended = pose;
-        double most_m = FarthestMove_m;
-        for (int mends = 0; mends < MostMends; mends++)
-        {
-            if (Walk.Invert(constraints, mended, 0, 0, inverse, value) != sign) return false;
-            Twist mend = -1.0 * Walk.Times(inverse, value);
-            if (!(mend.Size_m <= most_m)) return false;
-            mended = mended.Moved(mend);
-            if (mend.Size_m < Closed_m)
-            {
-                pose = mended;
-                return true;
-            }
-
-            most_m = Math.Max(Shrink * mend.Size_m, Closed_m);
-        }
-
-        return false;
     }
 }

@@ -71,20 +71,27 @@ internal sealed class Walk
         double most_m = MendShare * foretold.Size_m + Closed_m;
         if (!(foretold.Size_m < FarthestMove_m)) return false;
         Pose pose = place.Pose.Moved(foretold);
-        Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[Size];
+        Span<double> inverse = stackalloc double[SixBySix.Length];
+        if (!Closes(_constraints, _sign, travel_m, rack_m, most_m, ref pose, inverse)) return false;
+        place = Derived(new(travel_m, rack_m, pose, default, default, default), inverse);
+        return true;
+    }
+
+    /// <summary>
+    /// Newton to where every constraint holds, and the transposed inverse Jacobian there; false where the first mend is farther than it may
+    /// be, a later one does not shrink, or the determinant's sign turns.
+    /// </summary>
+    internal static bool Closes(Constraint[] constraints, int sign, double travel_m, double rack_m, double most_m, ref Pose pose, Span<double> inverse)
+    {
+        Span<double> value = stackalloc double[Size];
         for (int mends = 0; mends < MostMends; mends++)
         {
-            if (Invert(pose, travel_m, rack_m, inverse, value) != _sign) return false;
+            if (Invert(constraints, pose, travel_m, rack_m, inverse, value) != sign) return false;
             Twist mend = -1.0 * Times(inverse, value);
             if (!(mend.Size_m <= most_m)) return false;
             pose = pose.Moved(mend);
             // The mend after so small a one is rounding; the derivatives are taken where it began.
-            if (mend.Size_m < Closed_m)
-            {
-                place = Derived(new(travel_m, rack_m, pose, default, default, default), inverse);
-                return true;
-            }
-
+            if (mend.Size_m < Closed_m) return true;
             most_m = Math.Max(Shrink * mend.Size_m, Closed_m);
         }
 
@@ -101,7 +108,7 @@ internal sealed class Walk
         return SixBySix.Invert(inverse);
     }
 
-    internal static Twist Times(Span<double> inverse, ReadOnlySpan<double> value)
+    private static Twist Times(Span<double> inverse, ReadOnlySpan<double> value)
     {
         Span<double> sum = stackalloc double[SixBySix.Stride];
         SixBySix.Combine(inverse, value, sum);

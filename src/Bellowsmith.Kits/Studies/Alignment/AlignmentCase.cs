@@ -10,6 +10,8 @@ public sealed record AlignmentQuestion(double? Camber_rad = null, double? Toe_ra
 /// <summary>One axle's wheel with what aligns it.</summary>
 public sealed record AlignmentCase(AxleEnd End, SuspensionPart Part, Adjusters Adjusters)
 {
+    private const string ForCamber = "camberSlide, knuckleSlot or eccentricBolt";
+
     private static readonly AdjusterKind[] _forCamber = [AdjusterKind.CamberSlide, AdjusterKind.KnuckleSlot, AdjusterKind.EccentricBolt];
 
     /// <summary>The strut's height thread; null where the kit has none.</summary>
@@ -33,14 +35,11 @@ public sealed record AlignmentCase(AxleEnd End, SuspensionPart Part, Adjusters A
         SuspensionPart? part = SuspensionNeeds.Points(kit, end, faults);
         string where = $"struts.{(end == AxleEnd.Front ? "front" : "rear")}.adjusters";
         if (design.Adjusters is null)
-            faults.Add(new(kit.File, where, "nothing", "camberSlide, knuckleSlot or eccentricBolt, and tieRod", "Say what can be moved and how far: \"adjusters\": { \"tieRod\": { \"least\": \"-6 mm\", \"greatest\": \"10 mm\" } }."));
+            faults.Add(new(kit.File, where, "nothing", $"{ForCamber}, and tieRod", "Say what can be moved and how far: \"adjusters\": { \"tieRod\": { \"least\": \"-6 mm\", \"greatest\": \"10 mm\" } }."));
         if (faults.Count > 0) throw new FaultsException(faults);
         AlignmentCase corner = new(end, part!, design.Adjusters!) { Thread = design.Thread, Wheel = kit.Car.At(end)!.Wheel };
-        if (question.Camber_rad is not null && corner.Camber is null)
-            faults.Add(new(kit.File, where, "no adjuster that leads this wheel's camber", "camberSlide, knuckleSlot or eccentricBolt", "Add what sets camber, or ask for toe alone."));
-        if (question.Toe_rad is not null && corner.Toe is null)
-            faults.Add(new(kit.File, where, "no adjuster that leads this wheel's toe", "tieRod", "Add \"tieRod\", or ask for camber alone."));
-        return faults.Count > 0 ? throw new FaultsException(faults) : corner;
+        return corner.Lacks(question) is not { } lack ? corner
+            : throw new FaultsException([new(kit.File, where, $"no adjuster that leads this wheel{lack.What}", lack.Allowed, lack.Fix)]);
     }
 
     public AdjusterRange Range(AdjusterKind kind) => Known(kind) ?? default;
@@ -53,6 +52,14 @@ public sealed record AlignmentCase(AxleEnd End, SuspensionPart Part, Adjusters A
         AdjusterKind.EccentricBolt => by with { EccentricOutward_m = setting, EccentricPoint = Point() },
         AdjusterKind.TieRod => by with { TieRodLonger_m = setting },
         _ => by,
+    };
+
+    private (string What, string Allowed, string Fix)? Lacks(AlignmentQuestion question) => (Camber, Toe) switch
+    {
+        (null, null) => ("", $"{ForCamber}, and tieRod", "Add what sets camber or toe of this suspension."),
+        (null, _) when question.Camber_rad is not null => ("'s camber", ForCamber, "Add what sets camber, or ask for toe alone."),
+        (_, null) when question.Toe_rad is not null => ("'s toe", "tieRod", "Add \"tieRod\", or ask for camber alone."),
+        _ => null,
     };
 
     private bool Leads(AdjusterKind kind) =>

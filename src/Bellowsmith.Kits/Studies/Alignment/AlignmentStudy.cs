@@ -26,7 +26,7 @@ public static class AlignmentStudy
             After = new Linkage(solver.Put(at)!),
             Adjustment = solver.Adjustment(at),
             Adjusters = [.. Adjusters(corner, at, needed, solver.EffectsAt(at) ?? default)],
-            Shortfall = at == needed ? AlignmentShortfall.None : Shortfall(corner, needed),
+            Shortfall = at == needed ? AlignmentShortfall.None : Shortfall(corner, needed, camberFree, tieRodFree),
         };
     }
 
@@ -58,10 +58,11 @@ public static class AlignmentStudy
 
     private static bool Within(AlignmentCase corner, Settings at) => Clamped(corner, at) == at;
 
-    private static AlignmentShortfall Shortfall(AlignmentCase corner, Settings? needed)
+    // Where no setting at all does it, all that may move falls short.
+    private static AlignmentShortfall Shortfall(AlignmentCase corner, Settings? needed, bool camberFree, bool tieRodFree)
     {
-        bool camber = needed is not { } at || Held(corner, corner.Camber, at.Camber) != at.Camber;
-        bool tieRod = needed is { } there && Held(corner, corner.Toe, there.TieRod) != there.TieRod;
+        bool camber = needed is { } at ? Held(corner, corner.Camber, at.Camber) != at.Camber : camberFree;
+        bool tieRod = needed is { } there ? Held(corner, corner.Toe, there.TieRod) != there.TieRod : tieRodFree;
         return camber && tieRod ? AlignmentShortfall.BothEnd : camber ? AlignmentShortfall.CamberEnds : AlignmentShortfall.TieRodEnds;
     }
 }

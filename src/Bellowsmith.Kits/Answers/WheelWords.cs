@@ -71,8 +71,8 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             yield return new("section", $"The new tyre's section is known from its size alone, ±{Length(result.Question.New.SectionSpread_m)}: the gaps lie within ±{Length(result.SectionSpread_m)}. Give --new-section from the maker's sheet.");
         if (result.Question.New.RimLeads)
             yield return new("stretch", $"The new rim's edges stand {Length(result.Question.New.RimLead_m)} out past the tyre on either side: the rim touches first.");
-        if (corner.Adjuster.MadeAt == CamberMadeAt.Hub)
-            yield return new("camber", "Made about the hub, for the kit names no adjuster that the car's points take.");
+        yield return new("camber", corner.Adjuster.MadeAt == CamberMadeAt.Hub
+            ? "Made about the hub, for the kit names no adjuster that the car's points take." : $"Made at the {MadeAt(corner.Adjuster.MadeAt)}.");
         if (corner.Adjuster.Linkage is not null && !corner.FullBumpKnown)
             yield return new("travel", $"The kit does not say how far the wheel goes: {Length(WheelCorner.UsualBump_m)} of bump are taken.");
         if (corner.Adjuster.Linkage is not null) yield return new("straight ahead", "At full lock wheel, liner and strut pass elsewhere, and arms, tie rods, brackets and brakes are nearer than the strut: not asked here.");
@@ -90,7 +90,7 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
         _ => "hub",
     };
 
-    private static string With(double camber_rad) => camber_rad == 0 ? "" : $" at {Angle(camber_rad)} of camber";
+    private static string With(double camber_rad) => camber_rad == 0 ? "" : $" with {Angle(camber_rad)} of camber added";
 
     // "8.1 mm free at the arch, 9.0 mm at the strut, 12.3 mm between bellows and tower"
     private string Free(WheelGaps gaps) => string.Join(", ", ((string?[])
@@ -123,7 +123,8 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             WheelPlace.Strut => ($"the {Name(gaps.Strut!.Of)} comes to the {Name(gaps.Strut.To)}", gaps.Strut.Travel_m),
             _ => ("the bellows comes to the tower", gaps.Tower!.Travel_m),
         };
-        string gap = miss.Gap_m < 0 ? "and touches" : $"within {Length(miss.Gap_m)}";
+        int more = Length(miss.Gap_m) == Length(miss.Margin_m) ? 1 : 0; // so that a miss by a hair reads as one
+        string gap = miss.Gap_m < 0 ? "and touches" : $"within {units.Number(Dimension.Length, miss.Gap_m, more)} {units.Symbol(Dimension.Length)}";
         if (miss.Place != WheelPlace.Tower) gap += Spread(miss.Place == WheelPlace.Arch ? gaps.Arch!.Of : gaps.Strut!.Of);
         return $"{what} {gap} {(travel == 0 ? "at drive height" : $"at {Length(travel)} of bump")}, where {Length(miss.Margin_m)} are asked";
     }
@@ -135,8 +136,9 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
         if (result.Offsets.FirstOrDefault(o => o.Any) is not { } offsets)
             return $"No offset of this wheel fits{With(result.Offsets[^1].Camber_rad)}: arch and strut together are {Length(result.Offsets[^1].Least_m - result.Offsets[^1].Greatest_m)} too near.";
         double spacer = result.Question.Spacer_m, further = result.Question.New.Rim.Offset_m - spacer - offsets.Greatest_m, most = further + offsets.Greatest_m - offsets.Least_m;
-        string instead = further > 0 ? $", or with {Length(further)} to {Length(most)} {(spacer > 0 ? "more " : "")}of spacer" : "";
-        return $"It would fit{With(offsets.Camber_rad)} with {Offsets(offsets.Least_m + spacer, offsets.Greatest_m + spacer)}{instead}.";
+        string instead = further > 0 ? $", or {Length(further)} to {Length(most)} {(spacer > 0 ? "more " : "")}of spacer" : "";
+        string and = offsets.Camber_rad == 0 ? " with" : " and";
+        return $"It would fit{With(offsets.Camber_rad)}{and} {Offsets(offsets.Least_m + spacer, offsets.Greatest_m + spacer)}{instead}.";
     }
 
     private IEnumerable<string> Unknown()

@@ -35,6 +35,12 @@ public sealed record Axle(
     /// <summary>Its points, where they were measured.</summary>
     public SuspensionPart? Suspension { get; init; }
 
+    /// <summary>Its motion ratios follow from its points: none was measured.</summary>
+    public bool RatioFromPoints { get; init; }
+
+    /// <summary>How the strut was measured to follow the wheel; null where its points say so alone.</summary>
+    public MotionRatio? MeasuredRatio => RatioFromPoints ? null : SpringRatio;
+
     /// <summary>The wheel the car was measured with.</summary>
     public RoadWheel? Wheel { get; init; }
 }

@@ -36,6 +36,12 @@ public sealed class LinkageState
     public BodyMotion? Arm(LinkagePart part) =>
         _linkage.Mechanism.Arms.FirstOrDefault(arm => arm.Part == part) is { } known ? known.Follow(Knuckle) : null;
 
+    /// <summary>Arms and links of this wheel as lines from inner to outer end, each once.</summary>
+    public IEnumerable<(LinkagePart Part, Point Inner, Point Outer)> Links => _linkage.Mechanism.Constraints
+        .Where(constraint => constraint.Part != LinkagePart.OtherTrailingArm)
+        .Select(constraint => (constraint.Part, Line: constraint.Line(_place.Pose, Rack_m)))
+        .Where(known => known.Line is not null).Select(known => (known.Part, known.Line!.Value.Inner, known.Line.Value.Outer)).Distinct();
+
     public Point WheelCentre => _place.Pose.Position;
 
     /// <summary>Spin axis, outward.</summary>
@@ -114,7 +120,7 @@ public sealed class LinkageState
         }
     }
 
-    internal Linkage Linkage => _linkage;
+    public Linkage Linkage => _linkage;
 
     internal Place Place => _place;
 

@@ -23,6 +23,10 @@ public sealed record LinkageWheel
 
     public Point Axis { get; }
 
+    public double Camber_rad => Of(Axis, Outward).Camber_rad;
+
+    public double Toe_rad => Of(Axis, Outward).Toe_rad;
+
     /// <summary>1 of a left wheel, −1 of a right one.</summary>
     public double Outward => Centre.Y < 0 ? -1 : 1;
 

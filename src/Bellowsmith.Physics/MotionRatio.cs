@@ -95,6 +95,9 @@ public sealed class MotionRatio
         return (low + high) / 2;
     }
 
+    /// <summary>Wheel travels from the first to the last of the table, m; null for a constant ratio.</summary>
+    public (double Least_m, double Greatest_m)? Range => _travel is null ? null : (_travel.Start, _travel.End);
+
     /// <summary>True within the table, and everywhere for a constant ratio.</summary>
     public bool Covers(double wheelTravel_m) =>
         _travel is null || (wheelTravel_m >= _travel.Start - 1e-9 && wheelTravel_m <= _travel.End + 1e-9);

@@ -14,6 +14,8 @@ public sealed record Asked(double Ratio, RoadClass Road, double Speed_m_per_s, B
     /// <summary>Half of critical, a good road, a hump as one meets it; common practice, no source.</summary>
     public static Asked First { get; } = new(0.5, RoadClass.B, 80 * Kilometre_per_hour, BumpShape.Round, 30 * Kilometre_per_hour);
 
+    public CornerAsked Corner { get; init; } = CornerAsked.First;
+
     public MapAsked Map { get; init; } = MapAsked.First;
 
     public RoadQuestion Drive => new(new RoadOfClass(Road), Speed_m_per_s, Time_s);

@@ -27,8 +27,8 @@ public sealed class BoardDamper
     public BoardDamper(Kit kit, string load)
     {
         _car = kit.Car;
-        (_corner, DampingFaults) = Settled(() => DampingCases.Of(kit, new StudyConditions(Load: load))[0]);
-        (RideStrut? strut, RideFaults) = Settled(() => RideStruts.Of(kit, new StudyConditions(Load: load))[0]);
+        (_corner, DampingFaults) = Faulty.Of(() => DampingCases.Of(kit, new StudyConditions(Load: load))[0]);
+        (RideStrut? strut, RideFaults) = Faulty.Of(() => RideStruts.Of(kit, new StudyConditions(Load: load))[0]);
         foreach (LoadCase at in _car.Loads)
             if (strut?.At(at, _car) is { } loaded) _struts[at.Name] = loaded;
         Clicks = (_corner?.Damper ?? strut?.Damper)?.Clicks is { Count: > 1 } clicks ? clicks : [];
@@ -80,17 +80,4 @@ public sealed class BoardDamper
 
     private RideStrut At(string load, double height_m) => _struts[load] is { Case: { } air } strut
         ? strut with { Case = air with { Design = air.Design with { DriveHeight_m = height_m } } } : _struts[load];
-
-    private static (T? Found, IReadOnlyList<Fault> Faults) Settled<T>(Func<T> settle)
-        where T : class
-    {
-        try
-        {
-            return (settle(), []);
-        }
-        catch (FaultsException faulty)
-        {
-            return (null, faulty.Faults);
-        }
-    }
 }

@@ -25,7 +25,7 @@ public sealed class BoardFrame
             RideHeight = travel.RideHeight();
         }
 
-        foreach (Chart chart in Follows(Questions.Travel).Concat(Follows(Questions.Damping)).Concat(Follows(Questions.Ride))) Say[$"figure.{chart.Id}"] = chart.Summary;
+        foreach (Chart chart in Follows(Questions.Travel).Concat(Follows(Questions.Damping)).Concat(Follows(Questions.Ride)).Concat(Follows(Questions.Geometry)).Concat(Follows(Questions.Wheel))) Say[$"figure.{chart.Id}"] = chart.Summary;
     }
 
     public BoardView View { get; }
@@ -46,6 +46,18 @@ public sealed class BoardFrame
 
     public IReadOnlyList<Chart> Bump => field ??= View.Bump is { } bump && new BumpCharts(bump, View.Units) is var charts ? [charts.Motion(), charts.Acceleration()] : [];
 
+    public IReadOnlyList<Chart> Geometry => field ??= View.Corner.Lowering is { } lowering ? new LinkageCharts(lowering, View.Units).All() : [];
+
+    public IReadOnlyList<Chart> Wheel => field ??= View.Corner.Fit is { } fit && new WheelCharts(fit, View.Units).Camber() is { } chart ? [chart] : [];
+
+    /// <summary>Views of the car in the question that is open.</summary>
+    public IReadOnlyList<(string Id, CarView View)> Views => field ??= [.. _board.Open switch
+    {
+        Questions.Geometry => View.Corner.Views(View.Units, _board.ViewTextHeight_mm),
+        Questions.Wheel => View.Corner.FitViews(View.Units, _board.ViewTextHeight_mm),
+        _ => [],
+    }];
+
     /// <summary>Null where its question is closed or the kit says too little to drive one.</summary>
     public MapQuestion? Map => field ??= _board.Open == Questions.Settings ? _board.Map() : null;
 
@@ -58,7 +70,8 @@ public sealed class BoardFrame
         [Asking.Ratio] = Asking.SliderOf(View, Asking.Ratio),
         [Asking.Speed] = Asking.SliderOf(View, Asking.Speed),
         [Asking.BumpSpeed] = Asking.SliderOf(View, Asking.BumpSpeed),
-    }.Where(s => s.Value is not null).ToDictionary(s => s.Key, s => s.Value!);
+    }.Concat(CornerAsking.Sliding.Select(name => KeyValuePair.Create(name, (Slider?)CornerAsking.SliderOf(View, name))))
+        .Where(s => s.Value is not null).ToDictionary(s => s.Key, s => s.Value!);
 
     /// <summary>The frame; the map's grid goes along only where the page does not have it yet.</summary>
     public byte[] ToBytes(RateMap? known)
@@ -68,7 +81,9 @@ public sealed class BoardFrame
         frame.Json["sliders"] = new JsonObject(Sliders.Select(s => KeyValuePair.Create(s.Key, (JsonNode?)Of(s.Value, Say[$"{s.Key}.value"]))));
         frame.Json["section"] = DrawingSvg.Shapes(Section.Shapes, Section.Dimensions);
         frame.Json["viewBox"] = DrawingSvg.ViewBox(Section.Frame);
-        frame.Json["handles"] = new JsonObject(Section.Handles.Select(h => KeyValuePair.Create(h.Id, (JsonNode?)Of(h))));
+        frame.Json["handles"] = new JsonObject(Section.Handles.Select(h => KeyValuePair.Create(h.Id, (JsonNode?)Of(h)))
+            .Concat(Views.SelectMany(v => v.View.Handles).Select(h => KeyValuePair.Create(h.Id, (JsonNode?)Of(h)))));
+        frame.Json["views"] = new JsonObject(Views.Select(v => KeyValuePair.Create(v.Id, (JsonNode?)Of(v.View))));
         if (Ladder is not null) frame.Json["ladder"] = LadderSvg.Of(Ladder);
         frame.Json["charts"] = new JsonObject(Charts.Concat(Of(_board.Open)).Select(c => KeyValuePair.Create(c.Id, (JsonNode?)ChartFrame.Of(frame, c))));
         if (View.Map != known) frame.Json["map"] = ChartFrame.Of(frame, View.Map);
@@ -99,6 +114,8 @@ public sealed class BoardFrame
         Questions.Travel => RideHeight is null ? [] : [RideHeight],
         Questions.Damping => Damping,
         Questions.Ride => Ride.Concat(Bump),
+        Questions.Geometry => Geometry,
+        Questions.Wheel => Wheel,
         _ => [],
     };
 
@@ -126,9 +143,30 @@ public sealed class BoardFrame
             ["x"] = handle.At.X,
             ["y"] = -handle.At.Y,
             ["value"] = handle.Value_m * shown,
-            ["perMillimetre"] = handle.ValuePerMillimetreUp * shown,
+            ["up"] = handle.ValuePerMillimetreUp * shown,
+            ["right"] = 0,
         };
     }
+
+    private JsonObject Of(ViewHandle handle)
+    {
+        double shown = View.Units.Value(Kits.Units.Dimension.Length, 1);
+        return new JsonObject
+        {
+            ["x"] = handle.At.X,
+            ["y"] = -handle.At.Y,
+            ["value"] = handle.Value_m * shown,
+            ["up"] = handle.PerMillimetreUp * shown,
+            ["right"] = handle.PerMillimetreRight * shown,
+        };
+    }
+
+    private static JsonObject Of(CarView view) => new()
+    {
+        ["shapes"] = DrawingSvg.Shapes(view.Shapes, []),
+        ["viewBox"] = DrawingSvg.ViewBox(view.Frame),
+        ["summary"] = view.Summary,
+    };
 
     private static JsonObject Of(Slider slider, string text) => new()
     {

@@ -53,6 +53,9 @@ public sealed class BoardStrut
     /// <summary>Its dyno file is read when the strut is first shown.</summary>
     public BoardDamper Damper => field ??= new BoardDamper(_standing, Start.Load);
 
+    /// <summary>Its linkage is put together when the strut is first shown.</summary>
+    public BoardCorner Corner => field ??= new BoardCorner(_standing, End, Standing);
+
     private StrutDesign Design => (End == AxleEnd.Front ? _kit.Front : _kit.Rear)!;
 
     /// <summary>The strut as set, a drive height only where a hand or the document fixed one.</summary>
@@ -76,6 +79,7 @@ public sealed class BoardStrut
             strut.LeastHeight_m, strut.GreatestHeight_m);
         StrutCase fixedHere = strut with { Design = strut.Design with { DriveHeight_m = height } };
         RideSetting stands = new(Height_m: height, Click: setting.Click);
+        TravelResult? travel = TravelFaults.Count == 0 ? TravelStudy.Answer(fixedHere) : null;
         return new BoardView
         {
             Setting = setting,
@@ -83,7 +87,8 @@ public sealed class BoardStrut
             Case = fixedHere,
             Result = result,
             Here = InstalledHeightStudy.At(strut, height),
-            Travel = TravelFaults.Count == 0 ? TravelStudy.Answer(fixedHere) : null,
+            Travel = travel,
+            Corner = Corner.At(fixedHere, travel, asked.Corner, isDue),
             Asked = asked,
             Clicks = Damper.Clicks,
             Click = setting.Click ?? Damper.MiddleClick,
@@ -110,18 +115,8 @@ public sealed class BoardStrut
         return End == AxleEnd.Front ? _kit with { Front = design } : _kit with { Rear = design };
     }
 
-    private IReadOnlyList<Fault> Lacks(Kit standing)
-    {
-        try
-        {
-            StrutCases.Of(standing, new StudyConditions(Load: Start.Load), TravelStudy.Needs);
-            return [];
-        }
-        catch (FaultsException faulty)
-        {
-            return faulty.Faults;
-        }
-    }
+    private IReadOnlyList<Fault> Lacks(Kit standing) =>
+        Faulty.Of(() => StrutCases.Of(standing, new StudyConditions(Load: Start.Load), TravelStudy.Needs)).Faults;
 }
 
 /// <summary>Everything the studies say of one strut at one setting.</summary>
@@ -155,6 +150,8 @@ public sealed record BoardView
 
     public required RideResult? Ride { get; init; }
     public required BumpRide? Bump { get; init; }
+
+    public required BoardCornerView Corner { get; init; }
 
     public required HeightSweep Sweep { get; init; }
     public required RateMap Map { get; init; }

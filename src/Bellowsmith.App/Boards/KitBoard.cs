@@ -54,6 +54,9 @@ public sealed class KitBoard
     /// <summary>Height of the drawing's letters in mm of the strut, so that they stay readable at the scale it is shown at.</summary>
     public double TextHeight_mm { get; private set; } = 9;
 
+    /// <summary>The same of the views of the car, in mm of the car.</summary>
+    public double ViewTextHeight_mm { get; private set; } = 28;
+
     /// <summary>A gauge pressure typed to see where the car would stand on it.</summary>
     public double? WhatIf_Pa { get; private set; }
 
@@ -75,6 +78,10 @@ public sealed class KitBoard
     public IReadOnlyList<Fault> TravelFaults => _struts[End].TravelFaults;
 
     public IReadOnlyList<Fault> DampingFaults => _struts[End].Damper.DampingFaults;
+
+    public IReadOnlyList<Fault> GeometryFaults => _struts[End].Corner.GeometryFaults;
+
+    public IReadOnlyList<Fault> AlignmentFaults => _struts[End].Corner.AlignmentFaults;
 
     public IReadOnlyList<Fault> RideFaults => _struts[End].Damper.RideFaults;
 
@@ -102,7 +109,8 @@ public sealed class KitBoard
     {
         Refused = null;
         IsHeld = true;
-        if (Asking.Slid(View(), field, shown) is { } asked) Asked = asked;
+        if (CornerAsking.Sliding.Contains(field)) Asked = Asked with { Corner = CornerAsking.Slid(View(), field, shown) };
+        else if (Asking.Slid(View(), field, shown) is { } asked) Asked = asked;
         else if (Hands.Slid(this, field, shown) is { } setting) _history.Slide(_history.Now.With(End, setting));
     }
 
@@ -116,7 +124,7 @@ public sealed class KitBoard
     /// <summary>Takes a text typed into a field, in any unit.</summary>
     public void Type(string field, string text)
     {
-        string? refused = field == "gauge" ? TypeGauge(text) : Asking.Has(field) ? TypeAsked(field, text) : TypeSetting(field, text);
+        string? refused = field == "gauge" ? TypeGauge(text) : CornerAsking.Has(field) ? TypeCorner(field, text) : Asking.Has(field) ? TypeAsked(field, text) : TypeSetting(field, text);
         Refused = refused is null ? null : (field, refused);
     }
 
@@ -139,6 +147,10 @@ public sealed class KitBoard
             case "undo": _history.Undo(); break;
             case "redo": _history.Redo(); break;
             case "text" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): TextHeight_mm = Math.Clamp(height, 2, 30); break;
+            case "viewText" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): ViewTextHeight_mm = Math.Clamp(height, 5, 80); break;
+            case "looked": Asked = Asked with { Corner = Asked.Corner with { LookedAt_m = null } }; break;
+            case "enough" when View().Corner.Fit?.LeastCamber is { } least: Asked = Asked with { Corner = Asked.Corner with { CamberChange_rad = least.Camber_rad } }; break;
+            case "atRest": Asked = Asked with { Corner = Asked.Corner with { Travel_m = 0, Rack_m = 0 } }; break;
             case "save": Save(); break;
         }
     }
@@ -175,6 +187,13 @@ public sealed class KitBoard
     {
         (Asked? asked, string? refused) = Asking.Typed(View(), field, text);
         Asked = asked ?? Asked;
+        return refused;
+    }
+
+    private string? TypeCorner(string field, string text)
+    {
+        (CornerAsked? asked, string? refused) = CornerAsking.Typed(View(), field, text);
+        Asked = Asked with { Corner = asked ?? Asked.Corner };
         return refused;
     }
 

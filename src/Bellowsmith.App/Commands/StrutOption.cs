@@ -30,7 +30,9 @@ internal sealed class StrutOption
     /// <exception cref="FaultsException">The kit has no such strut.</exception>
     public Kit Only(ParseResult parsed, Kit kit) => End(parsed, kit) == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null };
 
-    private AxleEnd End(ParseResult parsed, Kit kit)
+    /// <summary>Which of the kit's struts is asked for.</summary>
+    /// <exception cref="FaultsException">The kit has no such strut.</exception>
+    public AxleEnd End(ParseResult parsed, Kit kit)
     {
         AxleEnd[] there = [.. kit.Struts().Select(s => s.End)];
         if (parsed.GetValue(_strut) is not { } name) return there[0];

@@ -25,6 +25,7 @@ class Board {
     this.open = "height";
     this.sliders = {};
     this.handles = {};
+    this.told = {};
     this.svg = root.querySelector("svg.section");
     this.drawing = root.querySelector(".drawing");
     this.listen();
@@ -99,15 +100,14 @@ class Board {
     const field = event.target.closest?.("[data-handle]")?.dataset.handle ?? event.target.dataset?.type;
     const slider = this.sliders[field];
     if (!slider || event.ctrlKey || event.metaKey || event.altKey) return;
-    const handle = this.handles[field];
-    const sign = { ArrowUp: 1, PageUp: 1, ArrowDown: -1, PageDown: -1 }[event.key];
-    const typed = event.target.dataset?.type;
+    const handle = this.handles[field], typed = event.target.dataset?.type;
+    const sign = { ArrowUp: 1, PageUp: 1, ArrowDown: -1, PageDown: -1, ...(typed ? {} : { ArrowRight: 1, ArrowLeft: -1 }) }[event.key];
     if (event.key === "Escape" && typed) { delete event.target.dataset.begun; event.target.value = slider.text; return; }
     if (!sign && (typed || !["Home", "End"].includes(event.key))) return;
     event.preventDefault();
     delete event.target.dataset.begun;
     const step = event.shiftKey || event.key.startsWith("Page") ? slider.coarse : slider.fine;
-    const up = typed || !handle ? 1 : Math.sign(handle.perMillimetre);
+    const up = typed || !handle ? 1 : Math.sign(handle.up || handle.right);
     const to = event.key === "Home" ? slider.least : event.key === "End" ? slider.greatest : slider.value + sign * up * step;
     slider.value = Math.min(slider.greatest, Math.max(slider.least, to));
     this.slide(field, slider.value);
@@ -117,17 +117,16 @@ class Board {
   grab(event) {
     if (event.button !== 0) return;
     const handle = event.target.closest("[data-handle]");
-    if (handle) return this.drag(event, handle, this.alongDrawing(handle.dataset.handle, event));
+    if (handle) return this.drag(event, handle, this.alongDrawing(handle, event));
     const plot = event.target.closest("[data-plot]");
     const painter = plot && this.plots.get(plot.dataset.plot);
     if (painter?.alongHeight) this.drag(event, plot, e => ["height", painter.heightAt(e.clientX)], true);
   }
 
-  // A millimetre of the drawing is a millimetre of the strut, whatever the scale.
-  alongDrawing(field, event) {
-    const { value, perMillimetre } = this.handles[field], from = event.clientY;
-    const millimetre = 1 / this.svg.getScreenCTM().d;
-    return e => [field, value + (from - e.clientY) * millimetre * perMillimetre];
+  // A millimetre of the drawing is a millimetre of what is drawn, whatever the scale.
+  alongDrawing(handle, { clientX, clientY }) {
+    const field = handle.dataset.handle, { value, up, right } = this.handles[field], millimetre = this.perPixel(handle.ownerSVGElement);
+    return e => [field, value + ((clientY - e.clientY) * up + (e.clientX - clientX) * right) * millimetre];
   }
 
   drag(event, target, value, atOnce = false) {
@@ -251,10 +250,25 @@ class Board {
     this.drawing.innerHTML = frame.section;
     const rungs = this.root.querySelector("[data-ladder]");
     if (rungs && frame.ladder) rungs.innerHTML = frame.ladder;
+    this.paintViews(frame.views);
     this.judge(frame);
     this.measure();
     this.repaint();
     this.root.dataset.painted = Number(this.root.dataset.painted ?? 0) + 1;
+  }
+
+  // Views of the car stand side by side at one scale: as wide as what they show.
+  paintViews(views) {
+    for (const [id, { shapes, viewBox, summary }] of Object.entries(views)) {
+      const view = this.root.querySelector(`[data-view="${id}"]`);
+      if (!view) continue;
+      if (view.getAttribute("viewBox") !== viewBox) {
+        view.setAttribute("viewBox", viewBox);
+        for (const panel of [view, ...this.root.querySelectorAll(`[data-as="${id}"]`)]) panel.style.flexGrow = viewBox.split(" ")[2];
+      }
+      view.setAttribute("aria-label", summary);
+      view.querySelector("[data-shapes]").innerHTML = shapes;
+    }
   }
 
   say(words) {
@@ -281,8 +295,6 @@ class Board {
       }
       const handle = this.root.querySelector(`[data-handle="${field}"]`);
       if (handle && frame.handles[field]) {
-        const { x, y } = frame.handles[field];
-        handle.setAttribute("transform", `translate(${x} ${y}) scale(${this.perPixel()})`);
         for (const [name, value] of Object.entries({ valuenow: slider.value, valuemin: slider.least, valuemax: slider.greatest, valuetext: slider.text }))
           handle.setAttribute(`aria-${name}`, value);
       }
@@ -313,8 +325,8 @@ class Board {
     this.root.querySelector(`button[data-choose="${choice}"]`).disabled = !can;
   }
 
-  perPixel() {
-    const matrix = this.svg.getScreenCTM();
+  perPixel(svg = this.svg) {
+    const matrix = svg.getScreenCTM();
     return matrix && matrix.d > 0 ? 1 / matrix.d : 1;
   }
 
@@ -323,17 +335,22 @@ class Board {
     if (!this.frame) return;
     if (this.svg.getAttribute("viewBox") !== this.frame.viewBox) this.svg.setAttribute("viewBox", this.frame.viewBox);
     const perPixel = this.perPixel(), height = Math.round(perPixel * 13 * 4) / 4;
-    for (const handle of this.root.querySelectorAll("[data-handle]"))
-      if (this.handles[handle.dataset.handle]) {
-        const { x, y } = this.handles[handle.dataset.handle];
-        handle.setAttribute("transform", `translate(${x} ${y}) scale(${perPixel})`);
-      }
+    for (const handle of this.root.querySelectorAll("[data-handle]")) {
+      const at = this.handles[handle.dataset.handle];
+      if (at) handle.setAttribute("transform", `translate(${at.x} ${at.y}) scale(${this.perPixel(handle.ownerSVGElement)})`);
+    }
     const scale = this.root.querySelector("[data-scale]");
     const ratio = perPixel * 96 / 25.4;
     if (scale) scale.textContent = ratio >= 1 ? `1 : ${ratio.toFixed(1)}` : `${(1 / ratio).toFixed(1)} : 1`;
-    if (Math.abs(height - (this.told ?? 0)) < 0.6 || this.svg.clientHeight === 0) return;
-    this.told = height;
-    this.ask("Choose", "text", String(height));
+    this.tell("text", this.svg, height, 0.6);
+    const view = [...this.root.querySelectorAll("[data-view]")].find(v => v.clientHeight > 0);
+    if (view) this.tell("viewText", view, Math.round(this.perPixel(view) * 12.5), 2);
+  }
+
+  tell(field, svg, height, least) {
+    if (svg.clientHeight === 0 || Math.abs(height - (this.told[field] ?? 0)) < least) return;
+    this.told[field] = height;
+    this.ask("Choose", field, String(height));
   }
 
   repaint() {

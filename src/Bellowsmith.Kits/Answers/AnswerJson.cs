@@ -23,6 +23,10 @@ public static class AnswerJson
 
     public static string Write(LinkageAnswer answer) => JsonSerializer.Serialize(answer, _context.LinkageAnswer);
 
+    public static string Write(AlignmentAnswer answer) => JsonSerializer.Serialize(answer, _context.AlignmentAnswer);
+
+    public static string Write(LoweringAnswer answer) => JsonSerializer.Serialize(answer, _context.LoweringAnswer);
+
     public static string Write(WheelAnswer answer) => JsonSerializer.Serialize(answer, _context.WheelAnswer);
 
     public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
@@ -63,6 +67,8 @@ public static class AnswerJson
 [JsonSerializable(typeof(SpringAnswer))]
 [JsonSerializable(typeof(BellowsAnswer))]
 [JsonSerializable(typeof(LinkageAnswer))]
+[JsonSerializable(typeof(AlignmentAnswer))]
+[JsonSerializable(typeof(LoweringAnswer))]
 [JsonSerializable(typeof(WheelAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]

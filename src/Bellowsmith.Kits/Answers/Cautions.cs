@@ -12,6 +12,9 @@ public static class Cautions
     public const string RaisedCar =
         "A car on air can drop: support it on stands at its jacking points, air let out, before anything is reached under it.";
 
+    public const string ChassisParts =
+        "Joints, arms and tie rods hold the wheel on: parts made for the car alone, threads engaged as their maker says, tightened at drive height, and the alignment measured before it is driven.";
+
     public const string AiredOut = "Do not drive aired out or fully lifted: stops, shafts and tyres are then at their ends.";
 
     public const string BurstTest =

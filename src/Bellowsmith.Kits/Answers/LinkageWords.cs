@@ -26,9 +26,11 @@ public sealed class LinkageWords(LinkageResult result, DisplayUnits units)
     public IEnumerable<string> Limits() => result.Points.Select(point => point.Limit).OfType<LinkageLimit>().Distinct().Select(Reason);
 
     /// <summary>"It goes no further than −251.3 mm of travel: the lower arm holds it."</summary>
-    public string Reason(LinkageLimit limit) => limit.Travel_m == 0 && limit.Rack_m != 0
-        ? $"The rack goes no further than {Length(limit.Rack_m)}: the {Part(limit.Part)} holds it."
-        : $"It goes no further than {Length(limit.Travel_m)} of travel{(limit.Rack_m == 0 ? "" : $" with the rack at {Length(limit.Rack_m)}")}: the {Part(limit.Part)} holds it.";
+    public string Reason(LinkageLimit limit) => Reason(limit, units);
+
+    public static string Reason(LinkageLimit limit, DisplayUnits units) => limit.Travel_m == 0 && limit.Rack_m != 0
+        ? $"The rack goes no further than {units.Text(Dimension.Length, limit.Rack_m)}: the {Part(limit.Part)} holds it."
+        : $"It goes no further than {units.Text(Dimension.Length, limit.Travel_m)} of travel{(limit.Rack_m == 0 ? "" : $" with the rack at {units.Text(Dimension.Length, limit.Rack_m)}")}: the {Part(limit.Part)} holds it.";
 
     /// <summary>What a tape's error does where it does most; null where it was not asked for.</summary>
     public string? Tape()

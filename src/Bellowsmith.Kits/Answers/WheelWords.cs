@@ -63,6 +63,14 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
         _ => "not known",
     };
 
+    /// <summary>A gap's name on a drawing.</summary>
+    public static string Where(WheelPlace place) => place switch
+    {
+        WheelPlace.Arch => "arch",
+        WheelPlace.Strut => "strut",
+        _ => "tower",
+    };
+
     /// <summary>What stands behind the numbers, and what was not asked.</summary>
     public IEnumerable<Note> Notes()
     {

@@ -1,13 +1,17 @@
 namespace Bellowsmith.Kits.Figures;
 
-/// <summary>How a shape is drawn. Outline thick; Thin, Hatch, Dimension and Accent thin; Centre thin chain line.</summary>
-public enum DrawingRole { Outline, Thin, Centre, Hatch, Dimension, Accent, Rubber }
+/// <summary>
+/// How a shape is drawn. Outline thick; Thin, Hatch, Dimension and Accent thin; Centre thin chain line; Before thin and dashed, where
+/// something stood or would stand; Miss in red, a gap that is too small.
+/// </summary>
+public enum DrawingRole { Outline, Thin, Centre, Hatch, Dimension, Accent, Rubber, Before, Miss }
 
 /// <summary>What fills a closed shape: nothing, the paper (hiding what lies below), rubber, or the colour of its lines.</summary>
 public enum DrawingFill { None, Paper, Rubber, Line }
 
 /// <param name="Role">How it is drawn.</param>
-/// <param name="Part">What it belongs to: mount, upperPlate, bellows, lowerPlate, rod, stop, head, body, thread, lowerMount, axis, or a dimension's id.</param>
+/// <param name="Part">What it belongs to: of a strut mount, upperPlate, bellows, lowerPlate, rod, stop, head, body, thread, lowerMount, axis, or a dimension's id;
+/// of a car tyre, rim, link, body, ground, or a gap's id.</param>
 public abstract record DrawingShape(DrawingRole Role, string Part);
 
 /// <summary>Straight lines through points, closed or open.</summary>

@@ -42,6 +42,7 @@ public static class CarReader
             axle.OptionalText("suspension") is null ? null : InputFile.Readable(axle.Member("suspension")!.FullPath))
         {
             Suspension = suspension,
+            RatioFromPoints = led is not null,
             Wheel = Wheel(axle),
         };
     }

@@ -19,6 +19,9 @@ internal abstract class Constraint(LinkagePart part, Point arm)
     /// <summary>Minus its second derivative by travel but for the accelerations' own share.</summary>
     public abstract double Bend(in Pose pose, double rack_m, in Twist rate);
 
+    /// <summary>The part as a line from its inner to its outer end; null where it is none.</summary>
+    public virtual (Point Inner, Point Outer)? Line(in Pose pose, double rack_m) => null;
+
     protected Point Arm(in Pose pose) => pose.Rotation.Of(arm);
 
     protected static Point Centripetal(in Twist rate, Point arm) => rate.Spin.Cross(rate.Spin.Cross(arm));
@@ -70,8 +73,11 @@ internal sealed class FixedLength(LinkagePart part, Point inner, Point outer, Po
         return -(velocity.Dot(velocity) + Rod(pose, arm, rack_m).Dot(Centripetal(rate, arm))) * _perLength;
     }
 
-    private Point Rod(in Pose pose, Point arm, double rack_m) =>
-        pose.Position + arm - (onRack ? inner with { Y = inner.Y + rack_m } : inner);
+    public override (Point Inner, Point Outer)? Line(in Pose pose, double rack_m) => (Inner(rack_m), pose.Position + Arm(pose));
+
+    private Point Rod(in Pose pose, Point arm, double rack_m) => pose.Position + arm - Inner(rack_m);
+
+    private Point Inner(double rack_m) => onRack ? inner with { Y = inner.Y + rack_m } : inner;
 }
 
 /// <summary>A point of the car stays on a line of the knuckle, told along one direction square to the line.</summary>
@@ -100,6 +106,8 @@ internal sealed class InPlane(LinkagePart part, Point place, Point normal, Point
         Write(column, normal, arm.Cross(normal));
         return normal.Dot(pose.Position + arm - place);
     }
+
+    public override (Point Inner, Point Outer)? Line(in Pose pose, double rack_m) => (place, pose.Position);
 
     public override double Bend(in Pose pose, double rack_m, in Twist rate) => -normal.Dot(Centripetal(rate, Arm(pose)));
 }

@@ -10,37 +10,45 @@ namespace Bellowsmith.Kits.Studies.LinkageTravel;
 /// <param name="Toe_rad">±.</param>
 /// <param name="RollCentre_m">±.</param>
 /// <param name="MotionRatio">±.</param>
+/// <param name="StrutTravel_m">±, of the strut's compression since drive height.</param>
 /// <param name="WorstForCamber">The point that moves the camber most.</param>
 /// <param name="WorstForToe">The point that moves the toe most.</param>
 public sealed record TapeSpread(
-    double Camber_rad, double Toe_rad, double RollCentre_m, double MotionRatio, string WorstForCamber, string WorstForToe)
+    double Camber_rad, double Toe_rad, double RollCentre_m, double MotionRatio, double StrutTravel_m, string WorstForCamber, string WorstForToe)
 {
+    /// <summary>What a tape and plumb lines are good to (common practice, no source).</summary>
+    public const double Usual_m = 0.002;
+
     internal static IReadOnlyList<TapeSpread?> Of(
         SuspensionPart part, LinkageQuestion question, IReadOnlyList<LinkagePoint> points, double tape_m)
     {
         var spreads = new Sum?[points.Count];
         for (int k = 0; k < spreads.Length; k++) spreads[k] = points[k].State is null ? null : new Sum();
-        foreach (string name in part.Points.Keys)
+        foreach ((string name, SuspensionPart there, SuspensionPart back) in BothWays(part, tape_m))
         {
-            foreach (Point along in (Point[])[new(tape_m, 0, 0), new(0, tape_m, 0), new(0, 0, tape_m)])
+            LinkagePoint[] thereAt = LinkageStudy.Sweep(there.Linkage(), question), backAt = LinkageStudy.Sweep(back.Linkage(), question);
+            for (int k = 0; k < spreads.Length; k++)
             {
-                LinkagePoint[] there = LinkageStudy.Sweep(part.Moved(name, along).Linkage(), question);
-                LinkagePoint[] back = LinkageStudy.Sweep(part.Moved(name, -along).Linkage(), question);
-                for (int k = 0; k < spreads.Length; k++)
-                {
-                    if (there[k].State is { } one && back[k].State is { } other) spreads[k]?.Add(name, one, other);
-                    else spreads[k] = null;
-                }
+                if (thereAt[k].State is { } one && backAt[k].State is { } other) spreads[k]?.Add(name, one, other);
+                else spreads[k] = null;
             }
         }
 
         return [.. spreads.Select(sum => sum?.Spread())];
     }
 
+    /// <summary>Each coordinate of each point off by the tape's error, alone, one way and the other.</summary>
+    internal static IEnumerable<(string Point, SuspensionPart There, SuspensionPart Back)> BothWays(SuspensionPart part, double tape_m)
+    {
+        foreach (string name in part.Points.Keys)
+            foreach (Point along in (Point[])[new(tape_m, 0, 0), new(0, tape_m, 0), new(0, 0, tape_m)])
+                yield return (name, part.Moved(name, along), part.Moved(name, -along));
+    }
+
     private sealed class Sum
     {
         private readonly Dictionary<string, double> _camber = [], _toe = [];
-        private double _rollCentre, _ratio;
+        private double _rollCentre, _ratio, _strut;
 
         public void Add(string point, LinkageState one, LinkageState other)
         {
@@ -48,10 +56,11 @@ public sealed record TapeSpread(
             Gather(_toe, point, Half(one.Toe_rad, other.Toe_rad));
             _rollCentre += Half(one.RollCentreHeight_m, other.RollCentreHeight_m);
             _ratio += Half(one.Strut.MotionRatio, other.Strut.MotionRatio);
+            _strut += Half(one.Strut.Compression_m, other.Strut.Compression_m);
         }
 
         public TapeSpread Spread() => new(
-            Math.Sqrt(_camber.Values.Sum()), Math.Sqrt(_toe.Values.Sum()), Math.Sqrt(_rollCentre), Math.Sqrt(_ratio),
+            Math.Sqrt(_camber.Values.Sum()), Math.Sqrt(_toe.Values.Sum()), Math.Sqrt(_rollCentre), Math.Sqrt(_ratio), Math.Sqrt(_strut),
             _camber.MaxBy(known => known.Value).Key, _toe.MaxBy(known => known.Value).Key);
 
         private static double Half(double one, double other) => (one - other) * (one - other) / 4;

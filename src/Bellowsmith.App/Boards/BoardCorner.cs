@@ -1,0 +1,81 @@
+using Bellowsmith.Kits;
+using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.Alignment;
+using Bellowsmith.Kits.Studies.Lowering;
+using Bellowsmith.Kits.Studies.Travel;
+using Bellowsmith.Kits.Studies.WheelFit;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.App.Boards;
+
+/// <summary>
+/// One corner of the car on the board: what its linkage does, how it is aligned, which wheel fits. The linkage is put together once; an answer
+/// is made again only where it is due.
+/// </summary>
+public sealed class BoardCorner
+{
+    private const double UsualTravel_m = 0.060, UsualRack_m = 0.060;
+
+    private readonly Axle _axle;
+    private readonly Linkage? _linkage;
+    private readonly Kept<(string Load, double Height_m), WheelCorner> _corner;
+    private readonly Kept<(WheelCorner Corner, RoadWheel Wheel, double Spacer_m), WheelFitResult> _fit;
+    private readonly Kept<(WheelFitResult Fit, double Camber_rad), WheelFitResult> _tilted;
+    private readonly Kept<AlignmentQuestion, AlignmentResult> _aligned;
+
+    /// <param name="kit">One strut alone, its drive height known.</param>
+    /// <param name="end">Its axle.</param>
+    /// <param name="standing">The kit with its strut at another drive height.</param>
+    public BoardCorner(Kit kit, AxleEnd end, Func<double, Kit> standing)
+    {
+        _axle = kit.Car.At(end)!;
+        _linkage = Part?.Linkage();
+        (Lowering, GeometryFaults) = Faulty.Of(() => LoweringQuestion.Of(kit, end) is var (part, question) ? LoweringStudy.Answer(part, question) : null!);
+        (AlignmentCase? aligned, AlignmentFaults) = Faulty.Of(() => AlignmentCase.Of(kit, end, new AlignmentQuestion()));
+        _aligned = new(question => AlignmentStudy.Answer(aligned!, question));
+        _corner = new(key => WheelCorner.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)));
+        _fit = new(key => WheelFitStudy.Answer(key.Corner, new WheelFitQuestion(_axle.Wheel!, key.Wheel, key.Spacer_m)));
+        _tilted = new(key => WheelFitStudy.Again(key.Fit, key.Camber_rad));
+    }
+
+    /// <summary>What the questions lack; empty where they can be answered.</summary>
+    public IReadOnlyList<Fault> GeometryFaults { get; }
+
+    public IReadOnlyList<Fault> AlignmentFaults { get; }
+
+    /// <summary>Null where nothing says how far the car was lowered.</summary>
+    private LoweringResult? Lowering { get; }
+
+    private SuspensionPart? Part => _axle.Suspension;
+
+    /// <param name="strut">The strut with its drive height at the setting.</param>
+    /// <param name="travel">How far it goes; null where the kit says too little.</param>
+    /// <param name="asked">What is asked of the corner.</param>
+    /// <param name="isDue">Whether a question is answered anew; else it keeps the answer it has.</param>
+    public BoardCornerView At(StrutCase strut, TravelResult? travel, CornerAsked asked, Func<string, bool> isDue)
+    {
+        double height = strut.Design.DriveHeight_m!.Value;
+        WheelCorner corner = isDue(Questions.Wheel) || _corner.Last is null ? _corner.Of((strut.Load, height)) : _corner.Last;
+        return new BoardCornerView
+        {
+            Asked = asked,
+            Part = Part,
+            Linkage = _linkage,
+            Own = _axle.Wheel,
+            FullBump_m = travel?.FullBump.WheelTravel_m ?? UsualTravel_m,
+            FullDroop_m = travel?.FullDroop.WheelTravel_m ?? -UsualTravel_m,
+            RackTravel_m = Part?.RackTravel_m ?? UsualRack_m,
+            Bodies = corner.Bodies,
+            Lowering = Lowering,
+            Aligned = AlignmentFaults.Count == 0 ? _aligned.Of(new AlignmentQuestion(asked.Camber_rad, asked.Toe_rad)) : null,
+            Fit = isDue(Questions.Wheel) ? Fit(corner, asked) : _tilted.Last,
+        };
+    }
+
+    private WheelFitResult? Fit(WheelCorner corner, CornerAsked asked)
+    {
+        if (_axle.Wheel is not { } own) return null;
+        RoadWheel tried = WheelText.Wheel(asked.Wheel) is { } other && asked.Wheel != WheelText.Of(own) ? other : own;
+        return _tilted.Of((_fit.Of((corner, tried, asked.Spacer_m)), asked.CamberChange_rad));
+    }
+}

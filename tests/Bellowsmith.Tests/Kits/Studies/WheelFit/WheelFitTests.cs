@@ -1,6 +1,7 @@
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.Alignment;
 using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Physics;
 using Bellowsmith.Tests.Examples;
@@ -61,7 +62,7 @@ public sealed class WheelFitTests
     {
         WheelFitResult measured = Ask(_corner.Value, Wider), leaned = Ask(_corner.Value, Wider, -1 * Degree);
 
-        Assert.Equal(CamberMadeAt.TopMount, _corner.Value.Adjuster.MadeAt);
+        Assert.Equal(AdjusterKind.CamberSlide, _corner.Value.Adjuster.MadeAt);
         Assert.InRange(leaned.New!.Setting!.Value, -0.0135, -0.0105);
         Assert.Equal(measured.New!.StrutAtDrive!.Gap_m, leaned.New.StrutAtDrive!.Gap_m, 2 * SearchTolerance_m);
         Assert.InRange(leaned.New.Arch!.Gap_m - measured.New.Arch!.Gap_m, 0.004, 0.009);
@@ -77,7 +78,7 @@ public sealed class WheelFitTests
 
         WheelFitResult result = Ask(corner, Wider, -1 * Degree);
 
-        Assert.Equal(CamberMadeAt.Hub, corner.Adjuster.MadeAt);
+        Assert.Null(corner.Adjuster.MadeAt);
         Assert.Null(result.New!.Setting);
         Assert.Equal(-0.2459 * Math.Sin(Degree), result.Camber!.RimOutward_m, 1e-12);
         Assert.Equal(0.3226 * Math.Sin(Degree), result.Camber.TyreTowardStrut_m, 1e-12);
@@ -94,7 +95,7 @@ public sealed class WheelFitTests
 
         WheelFitResult measured = Ask(corner, Wider), leaned = Ask(corner, Wider, -1 * Degree);
 
-        Assert.Equal(CamberMadeAt.KnuckleSlot, corner.Adjuster.MadeAt);
+        Assert.Equal(AdjusterKind.KnuckleSlot, corner.Adjuster.MadeAt);
         Assert.InRange(leaned.New!.Setting!.Value / Degree, -1.3, -0.8);
         Assert.Equal(-(0.3226 + 0.100) * Math.Sin(leaned.New.Setting.Value), leaned.Camber!.TyreTowardStrut_m, 1e-12);
         Assert.True(leaned.New.Strut!.Gap_m < measured.New!.Strut!.Gap_m - 0.003);

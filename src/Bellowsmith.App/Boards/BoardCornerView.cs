@@ -72,6 +72,7 @@ public sealed record BoardCornerView
             Wheel = (fit.Question.New, look.Outward_m),
             OtherWheel = fit.Question.New == Own ? null : Linkage?.At(LookedAt_m).State is { } at ? (Own!, at) : null,
             Bodies = Bodies,
+            UpperHalf = true,
             Gaps = [.. look.Gaps.Select(gap => new ViewGap($"gap{gap.Place}", WheelWords.Where(gap.Place), gap.Gap.On, gap.Gap.Other, gap.Gap.Distance_m, gap.Gap.Distance_m >= gap.Margin_m))],
         };
         yield return ("fit", new CornerViews(scene, units, text_mm).Front());

@@ -24,6 +24,7 @@ public static class BoardWords
         DamperWords.Ride(board, view, say);
         CornerAsking.Say(board, view, say);
         CornerWords.Geometry(board, view, say);
+        CornerWords.Alignment(view, say);
         CornerWords.Wheel(view, say);
         Split(say, "map.answer", board.RideFaults.Count > 0 ? NotYet(board.RideFaults) : MapHints.Before, "\0", "\0");
         say["state"] = board.SaveWords.Length > 0 && !board.IsChanged ? board.SaveWords

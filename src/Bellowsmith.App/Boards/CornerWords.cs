@@ -1,5 +1,4 @@
 using Bellowsmith.Kits.Answers;
-using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.App.Boards;
 
@@ -7,6 +6,7 @@ namespace Bellowsmith.App.Boards;
 public static class CornerWords
 {
     private const string NotThisSetting = "\0";
+    private const double LeastShown_m = 5e-5;
 
     public static void Geometry(KitBoard board, BoardView view, Dictionary<string, string> say)
     {
@@ -15,9 +15,18 @@ public static class CornerWords
         IReadOnlyList<string>[] columns = [PlaceWords.Of(corner.Here, view.Units), PlaceWords.Of(corner.Linkage?.Rest, view.Units), PlaceWords.Of(corner.Before, view.Units)];
         for (int row = 0; row < PlaceWords.Labels.Count; row++)
             for (int column = 0; column < columns.Length; column++) say[$"place.{row}.{column}"] = columns[column][row];
-        say["place.here"] = corner.Linkage is null ? "" : $"{view.Units.Text(Dimension.Length, corner.Asked.Travel_m)}, rack {view.Units.Text(Dimension.Length, corner.Asked.Rack_m)}";
         say["place.moved"] = corner.Asked is { Travel_m: 0, Rack_m: 0 } ? "" : "Back to drive height, straight ahead";
         say["place.end"] = corner.Linkage is { } linkage && corner.Here is null ? LinkageWords.Reason(linkage.At(corner.Asked.Travel_m, corner.Asked.Rack_m).Limit!, view.Units) : "";
+    }
+
+    public static void Alignment(BoardView view, Dictionary<string, string> say)
+    {
+        if (view.Corner.Aligned is not { } aligned) return;
+        AlignmentWords words = new(aligned, view.Units);
+        say["align.answer"] = words.Answer();
+        say["align.reason"] = words.Reason() ?? "";
+        say["align.thread"] = Math.Abs(aligned.StrutLonger_m) < LeastShown_m ? "" : words.Thread();
+        for (int k = 0; k < aligned.Adjusters.Count; k++) say[$"align.{k}"] = words.Adjuster(aligned.Adjusters[k]);
     }
 
     public static void Wheel(BoardView view, Dictionary<string, string> say)
@@ -32,10 +41,9 @@ public static class CornerWords
         WheelWords words = new(fit, view.Units);
         bool own = fit.Question.New == corner.Own;
         BoardWords.Split(say, "wheel.answer", own ? $"The car's own {corner.OwnWheel}: {words.Answer()}" : words.Answer(), NotThisSetting, NotThisSetting);
-        say["wheel.verdict"] = WheelWords.Verdict(fit.Verdict);
         say["wheel.change"] = own ? "" : words.Change();
         say["wheel.road"] = own ? "" : words.Road();
-        say["wheel.made"] = fit.New is { } gaps ? $"Camber is made by: {WheelWords.MadeAt(fit.Corner.Adjuster.MadeAt)}. {words.Place(gaps)}" : "";
+        say["wheel.made"] = fit.New is { } gaps ? $"Camber is changed by the {WheelWords.MadeAt(fit.Corner.Adjuster.MadeAt)}: {words.Place(gaps)}." : "";
         say["wheel.enough"] = fit.LeastCamber is { Camber_rad: < -1e-5 } least && Math.Abs(least.Camber_rad - corner.Asked.CamberChange_rad) > 1e-5 ? $"Take {LinkageWords.Angle(least.Camber_rad)}" : "";
         say["wheel.looked"] = corner.Asked.LookedAt_m is null ? "" : "Where it comes nearest";
     }

@@ -8,7 +8,7 @@ public static class PlaceWords
 {
     public static readonly IReadOnlyList<string> Labels =
     [
-        "camber", "toe", "caster", "kingpin inclination", "scrub radius", "trail", "track, this side", "roll centre", "motion ratio", "strut, top to lower point", "top mount tilts", "top mount turns",
+        "camber", "toe", "caster", "kingpin", "scrub radius", "trail", "track change", "roll centre", "motion ratio", "strut length", "mount tilts", "mount turns",
     ];
 
     /// <summary>In the order of the labels.</summary>

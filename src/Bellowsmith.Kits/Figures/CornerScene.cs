@@ -24,5 +24,8 @@ public sealed record CornerScene
     /// <summary>Bellows and strut; null where the kit says too little.</summary>
     public CornerBodies? Bodies { get; init; }
 
+    /// <summary>Only what stands above the wheel's middle, where a wheel meets arch and strut.</summary>
+    public bool UpperHalf { get; init; }
+
     public IReadOnlyList<ViewGap> Gaps { get; init; } = [];
 }

@@ -172,6 +172,7 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
         DrawingPoint[] all = [.. points, new(centre.X - across, centre.Y - up), new(centre.X + across, centre.Y + up)];
         double drop = _from == Viewpoint.Plan ? 0 : (scene.Part.LoweredBy_m ?? 0) * 1000;
         double left = _from == Viewpoint.Front && scene.Before is not null ? 0 : all.Min(p => p.X);
+        if (scene.UpperHalf) return new(On(scene.Here.Strut.Bottom).X - 5 * Margin_mm, centre.Y - Margin_mm, all.Max(p => p.X) + 4 * Margin_mm, all.Max(p => p.Y) + Margin_mm);
         return new(left - Margin_mm, all.Min(p => p.Y) - Margin_mm - drop, all.Max(p => p.X) + Margin_mm, all.Max(p => p.Y) + Margin_mm + text_mm);
     }
 

@@ -48,7 +48,7 @@ internal sealed class ViewPen(double text_mm)
     public void Gap(DrawingRole role, string id, DrawingPoint from, DrawingPoint to, string words, DrawingBox frame)
     {
         DrawingPoint middle = new((from.X + to.X) / 2, (from.Y + to.Y) / 2);
-        bool right = middle.X > (frame.Left + frame.Right) / 2;
+        bool right = to.X >= from.X;
         double width = words.Length * LetterWidth * text_mm, at = right ? Math.Min(middle.X + 2 * text_mm, frame.Right - width) : Math.Max(middle.X - 2 * text_mm, frame.Left + width);
         DrawingPoint label = new(at, middle.Y + 2 * text_mm);
         Line(role, id, from, to);

@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.Alignment;
 using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Physics;
 
@@ -135,7 +136,7 @@ public sealed record WheelCamberRow(
     internal static WheelCamberRow? Of(WheelGaps? gaps, CamberAdjuster adjuster)
     {
         if (gaps is null) return null;
-        bool turned = adjuster.MadeAt == CamberMadeAt.KnuckleSlot;
+        bool turned = adjuster.MadeAt == AdjusterKind.KnuckleSlot;
         return new(
             gaps.Camber_rad * 180 / Math.PI, turned ? null : gaps.Setting * 1e3, turned ? gaps.Setting * 180 / Math.PI : null, gaps.WithinAdjuster,
             gaps.Arch?.Gap_m * 1e3, gaps.Strut?.Gap_m * 1e3, gaps.Tower?.Gap_m * 1e3);

@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.Alignment;
 using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Kits.Units;
 
@@ -19,11 +20,13 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
         _ => $"Whether it fits stays open: {string.Join("; ", Unknown())}.",
     };
 
-    /// <summary>"Rim 17.7 mm further out and 7.7 mm nearer to the strut; tyre …" — without what camber does.</summary>
+    /// <summary>"The rim's edges stand 17.7 mm further out and 7.7 mm nearer to the strut, the tyre's sides …", then what camber does.</summary>
     public string Change()
     {
         var change = result.Question.Change;
-        return $"The rim's edges stand {Apart(change.RimOutward_m, change.RimTowardStrut_m)}, the tyre's sides {Apart(change.TyreOutward_m, change.TyreTowardStrut_m)}.";
+        string stand = $"The rim's edges stand {Apart(change.RimOutward_m, change.RimTowardStrut_m)}, the tyre's sides {Apart(change.TyreOutward_m, change.TyreTowardStrut_m)}.";
+        return result.Camber is not { } camber || result.Question.Camber_rad == 0 ? stand
+            : $"{stand} {Angle(result.Question.Camber_rad)} of camber moves the rim's top {Signed(camber.RimOutward_m)} outward and {Signed(camber.RimTowardStrut_m)} toward the strut, the tyre's {Signed(camber.TyreOutward_m)} and {Signed(camber.TyreTowardStrut_m)}.";
     }
 
     /// <summary>Track, scrub radius and speed; where no setting makes the camber, speed alone.</summary>
@@ -47,11 +50,11 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
     }
 
     /// <summary>How the change of camber is made.</summary>
-    public static string MadeAt(CamberMadeAt madeAt) => madeAt switch
+    public static string MadeAt(AdjusterKind? kind) => kind switch
     {
-        CamberMadeAt.TopMount => "top mount slide, through the linkage",
-        CamberMadeAt.KnuckleSlot => "knuckle slot on the strut, through the linkage",
-        CamberMadeAt.EccentricBolt => "eccentric bolt, through the linkage",
+        AdjusterKind.CamberSlide => "top mount slide, through the linkage",
+        AdjusterKind.KnuckleSlot => "knuckle slot on the strut, through the linkage",
+        AdjusterKind.EccentricBolt => "eccentric bolt, through the linkage",
         _ => "about the hub",
     };
 
@@ -79,8 +82,8 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             yield return new("section", $"The new tyre's section is known from its size alone, ±{Length(result.Question.New.SectionSpread_m)}: the gaps lie within ±{Length(result.SectionSpread_m)}. Give --new-section from the maker's sheet.");
         if (result.Question.New.RimLeads)
             yield return new("stretch", $"The new rim's edges stand {Length(result.Question.New.RimLead_m)} out past the tyre on either side: the rim touches first.");
-        if (corner.Adjuster.MadeAt == CamberMadeAt.Hub)
-            yield return new("camber", "Made about the hub, for the kit names no adjuster that the car's points take.");
+        yield return new("camber", corner.Adjuster.MadeAt is null
+            ? "Made about the hub, for the kit names no adjuster that the car's points take." : $"Made at the {MadeAt(corner.Adjuster.MadeAt)}.");
         if (corner.Adjuster.Linkage is not null && !corner.FullBumpKnown)
             yield return new("travel", $"The kit does not say how far the wheel goes: {Length(WheelCorner.UsualBump_m)} of bump are taken.");
         if (corner.Adjuster.Linkage is not null) yield return new("straight ahead", "At full lock wheel, liner and strut pass elsewhere, and arms, tie rods, brackets and brakes are nearer than the strut: not asked here.");
@@ -90,15 +93,9 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             yield return new("toe", $"The change of camber makes {Angle(toe)} of toe a wheel: set it again.");
     }
 
-    private string Adjuster => result.Corner.Adjuster.MadeAt switch
-    {
-        CamberMadeAt.TopMount => "top mount",
-        CamberMadeAt.KnuckleSlot => "knuckle",
-        CamberMadeAt.EccentricBolt => "eccentric bolt",
-        _ => "hub",
-    };
+    private string Adjuster => result.Corner.Adjuster.MadeAt is { } kind ? AlignmentWords.Name(kind) : "hub";
 
-    private static string With(double camber_rad) => camber_rad == 0 ? "" : $" at {Angle(camber_rad)} of camber";
+    private static string With(double camber_rad) => camber_rad == 0 ? "" : $" with {Angle(camber_rad)} of camber added";
 
     // "8.1 mm free at the arch, 9.0 mm at the strut, 12.3 mm between bellows and tower"
     private string Free(WheelGaps gaps) => string.Join(", ", ((string?[])
@@ -121,7 +118,7 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
 
     private string Setting(WheelGaps gaps) => $"{Measure(Math.Abs(gaps.Setting!.Value))} {(gaps.Setting < 0 ? "in" : "out")}ward";
 
-    private string Measure(double setting) => result.Corner.Adjuster.MadeAt == CamberMadeAt.KnuckleSlot ? Angle(setting) : Length(setting);
+    private string Measure(double setting) => result.Corner.Adjuster.MadeAt == AdjusterKind.KnuckleSlot ? Angle(setting) : Length(setting);
 
     private string Reason(WheelMiss miss, WheelGaps gaps)
     {
@@ -131,7 +128,8 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             WheelPlace.Strut => ($"the {Name(gaps.Strut!.Of)} comes to the {Name(gaps.Strut.To)}", gaps.Strut.Travel_m),
             _ => ("the bellows comes to the tower", gaps.Tower!.Travel_m),
         };
-        string gap = miss.Gap_m < 0 ? "and touches" : $"within {Length(miss.Gap_m)}";
+        int more = Length(miss.Gap_m) == Length(miss.Margin_m) ? 1 : 0; // so that a miss by a hair reads as one
+        string gap = miss.Gap_m < 0 ? "and touches" : $"within {units.Number(Dimension.Length, miss.Gap_m, more)} {units.Symbol(Dimension.Length)}";
         if (miss.Place != WheelPlace.Tower) gap += Spread(miss.Place == WheelPlace.Arch ? gaps.Arch!.Of : gaps.Strut!.Of);
         return $"{what} {gap} {(travel == 0 ? "at drive height" : $"at {Length(travel)} of bump")}, where {Length(miss.Margin_m)} are asked";
     }
@@ -139,12 +137,15 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
     // The nearest that would fit: as measured, else with all the camber the adjuster makes.
     private string Helps()
     {
+        if (result is { LeastCamber: { Setting: null } camber, Offsets: not [{ Any: true }, ..] } && WheelFitStudy.Misses(camber, result.Question).Length == 0)
+            return $"{Angle(camber.Camber_rad)} of camber would do, but the kit names nothing that makes it.";
         if (result.Offsets.Count == 0) return "";
         if (result.Offsets.FirstOrDefault(o => o.Any) is not { } offsets)
             return $"No offset of this wheel fits{With(result.Offsets[^1].Camber_rad)}: arch and strut together are {Length(result.Offsets[^1].Least_m - result.Offsets[^1].Greatest_m)} too near.";
         double spacer = result.Question.Spacer_m, further = result.Question.New.Rim.Offset_m - spacer - offsets.Greatest_m, most = further + offsets.Greatest_m - offsets.Least_m;
-        string instead = further > 0 ? $", or with {Length(further)} to {Length(most)} {(spacer > 0 ? "more " : "")}of spacer" : "";
-        return $"It would fit{With(offsets.Camber_rad)} with {Offsets(offsets.Least_m + spacer, offsets.Greatest_m + spacer)}{instead}.";
+        string instead = further > 0 ? $", or {Length(further)} to {Length(most)} {(spacer > 0 ? "more " : "")}of spacer" : "";
+        string and = offsets.Camber_rad == 0 ? " with" : " and";
+        return $"It would fit{With(offsets.Camber_rad)}{and} {Offsets(offsets.Least_m + spacer, offsets.Greatest_m + spacer)}{instead}.";
     }
 
     private IEnumerable<string> Unknown()

@@ -27,7 +27,7 @@ public sealed class WheelCharts(WheelFitResult result, DisplayUnits units)
             Summary = new WheelWords(result, units).Answer(),
             X = ChartAxis.Around("change of camber, top out +", "°", camber) with { Low = camber[0], High = camber[^1], Decimals = 2 },
             Y = Axes.Around("least gap", Dimension.Length, units, [0, .. rows.SelectMany(row => all.Select(one => one.Gap_m(row)).OfType<double>())]),
-            Limits = [ChartCurve.Level("arch and tower", camber[0], camber[^1], arch), ChartCurve.Level("strut", camber[0], camber[^1], strut)],
+            Limits = [ChartCurve.Level("asked at arch and tower", camber[0], camber[^1], arch), ChartCurve.Level("asked at the strut", camber[0], camber[^1], strut)],
             Curves = curves,
             Marks = [.. Marks()],
         };

@@ -29,6 +29,10 @@ public sealed class TerminalTests
     [InlineData("geometry-too-low", 3, "geometry", Street, "--lowered", "120 mm")]
     [InlineData("alignment-street", 0, "alignment", Street, "--camber", "-1.5 deg", "--toe", "0.05 deg")]
     [InlineData("alignment-too-far", 3, "alignment", Street, "--camber", "-2.5 deg", "--units", "imperial")]
+    [InlineData("wheel-with-camber", 0, "wheel", Street, "--new", "18x9 ET36 235/40R18")]
+    [InlineData("wheel-does-not-fit", 0, "wheel", Street, "--new", "18x9 ET38 235/40R18", "--new-section", "243 mm on 8.5 in")]
+    [InlineData("wheel-imperial", 0, "wheel", Street, "--new", "18x8.5 ET40 225/40R18", "--units", "imperial")]
+    [InlineData("wheel-without-points", 0, "wheel", Street, "--strut", "rear", "--new", "18x9 ET38 235/40R18", "--camber", "-1.5 deg")]
     [InlineData("damping-street", 0, "damping", Street, "--ratio", "0.5")]
     [InlineData("damping-street-imperial", 0, "damping", Street, "--ratio", "0.5", "--units", "imperial")]
     [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]
@@ -43,6 +47,7 @@ public sealed class TerminalTests
     [InlineData("help-damping", 0, "damping", "--help")]
     [InlineData("help-damper", 0, "damper", "--help")]
     [InlineData("help-search", 0, "search", "--help")]
+    [InlineData("help-wheel", 0, "wheel", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
     {
         (int code, string output, string error) = await Prompt.Run(arguments);

@@ -1,8 +1,7 @@
+using Bellowsmith.Kits.Studies.Alignment;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.WheelFit;
-
-public enum CamberMadeAt { TopMount, KnuckleSlot, EccentricBolt, Hub }
 
 /// <summary>A change of camber made: where its adjuster stands, and the linkage then; none where the car's points are not known.</summary>
 /// <param name="Camber_rad">The change, top out +.</param>
@@ -18,33 +17,30 @@ public sealed class CamberAdjuster
     private const int MostSteps = 20;
 
     private readonly SuspensionPart? _part;
-    private readonly Func<double, Adjustment>? _by;
+    private readonly AlignmentCase? _case;
 
-    public CamberAdjuster(SuspensionPart? part, Adjusters? adjusters)
+    public CamberAdjuster(AxleEnd end, SuspensionPart? part, Adjusters? adjusters)
     {
-        (_part, Linkage, MadeAt) = (part, part?.Linkage(), CamberMadeAt.Hub);
-        if (Linkage is null || adjusters is null) return;
-        if (adjusters.CamberSlide is { } slide) (MadeAt, Range, _by) = (CamberMadeAt.TopMount, slide, setting => new() { StrutTopOutward_m = setting });
-        else if (adjusters.KnuckleSlot is { } slot)
-            (MadeAt, Range, _by, Pivot) = (CamberMadeAt.KnuckleSlot, slot, setting => new() { KnuckleTurned_rad = setting, KnucklePivot = adjusters.KnucklePivot }, adjusters.KnucklePivot);
-        else if (adjusters.EccentricBolt is { } bolt && Enum.TryParse(adjusters.EccentricPoint, ignoreCase: true, out InnerPoint point))
-            (MadeAt, Range, _by) = (CamberMadeAt.EccentricBolt, bolt, setting => new() { EccentricOutward_m = setting, EccentricPoint = point });
-        if (_by is not null && !Linkage.Suspension.Takes(_by(First))) (MadeAt, Range, _by) = (CamberMadeAt.Hub, null, null);
+        (_part, Linkage) = (part, part?.Linkage());
+        if (part is null || adjusters is null) return;
+        _case = new(end, part, adjusters);
+        MadeAt = _case.Camber;
     }
 
     /// <summary>As the points were measured; null where they were not.</summary>
     public Linkage? Linkage { get; }
 
-    public CamberMadeAt MadeAt { get; }
+    /// <summary>What makes it; null about the hub.</summary>
+    public AdjusterKind? MadeAt { get; }
 
     /// <summary>What the adjuster reaches; null about the hub.</summary>
-    public AdjusterRange? Range { get; }
+    public AdjusterRange? Range => MadeAt is { } kind ? _case!.Range(kind) : null;
 
     /// <summary>What the knuckle turns about; null where it does not.</summary>
-    public Point? Pivot { get; }
+    public Point? Pivot => MadeAt == AdjusterKind.KnuckleSlot ? _case!.Adjusters.KnucklePivot : null;
 
     /// <summary>Whether the strut turns with the wheel, as where either end of a strut that leads the wheel is moved.</summary>
-    public bool TurnsWithStrut => MadeAt is CamberMadeAt.TopMount or CamberMadeAt.EccentricBolt && Linkage!.Suspension is MacPherson;
+    public bool TurnsWithStrut => MadeAt is AdjusterKind.CamberSlide or AdjusterKind.EccentricBolt && Linkage!.Suspension is MacPherson;
 
     /// <summary>The least and the greatest change of camber it makes; null about the hub, and where its parts do not go together at an end.</summary>
     public (double Least_rad, double Greatest_rad)? Reach() =>
@@ -53,7 +49,7 @@ public sealed class CamberAdjuster
     /// <summary>Null where no setting makes it.</summary>
     public CamberSet? At(double camber_rad)
     {
-        if (_by is null) return new(camber_rad, null, true, AboutTheHub(camber_rad));
+        if (MadeAt is null) return new(camber_rad, null, true, AboutTheHub(camber_rad));
         if (Setting(camber_rad) is not { } setting || Moved(setting) is not { } linkage) return null;
         return new(camber_rad, setting, setting >= Range!.Value.Least - Met && setting <= Range.Value.Greatest + Met, linkage);
     }
@@ -81,5 +77,5 @@ public sealed class CamberAdjuster
     private double? Camber_rad(double setting) => Moved(setting) is { } moved ? moved.Rest.Camber_rad - Linkage!.Rest.Camber_rad : null;
 
     private Linkage? Moved(double setting) => setting == 0 ? Linkage
-        : Linkage!.Suspension.Adjusted(_by!(setting)).Suspension is { } suspension ? new Linkage(suspension) : null;
+        : Linkage!.Suspension.Adjusted(_case!.Moved(Adjustment.None, MadeAt, setting)).Suspension is { } suspension ? new Linkage(suspension) : null;
 }

@@ -15,7 +15,7 @@ public sealed record CamberShift(double RimOutward_m, double TyreOutward_m, doub
         double rim = question.New.Rim.EdgeRadius_m, tyre = question.New.FreeRadius_m;
         return new(Outward(rim), Outward(tyre), Toward(rim), Toward(tyre));
 
-        double Outward(double overHub) => adjuster.MadeAt == CamberMadeAt.Hub ? WheelChange.TiltOutward_m(overHub, set.Camber_rad)
+        double Outward(double overHub) => adjuster.MadeAt is null ? WheelChange.TiltOutward_m(overHub, set.Camber_rad)
             : Top_m(set.Linkage!, overHub) - Top_m(adjuster.Linkage!, overHub);
 
         double Toward(double overHub) => adjuster switch

@@ -18,7 +18,7 @@ public sealed class WheelCorner
     private WheelCorner(string kitFile, AxleEnd end, Axle axle, StrutDesign design, LoadCase load, StrutCase? strut)
     {
         (_kitFile, End, Axle, Load) = (kitFile, end, axle, load);
-        Adjuster = new(axle.Suspension, design.Adjusters);
+        Adjuster = new(end, axle.Suspension, design.Adjusters);
         var travel = strut is null ? null : TravelStudy.Answer(strut);
         (FullBump_m, FullBumpKnown) = travel?.FullBump.WheelTravel_m is { } bump ? (bump, true) : (UsualBump_m, false);
         if (strut is not null && travel?.Drive.SpringHeight_m is { } height) Bodies = new(strut, height);

@@ -7,7 +7,7 @@ namespace Bellowsmith.Physics;
 public readonly record struct Gap(double Distance_m, Point On, Point Other)
 {
     /// <summary>Seen from the other body.</summary>
-    public Gap Turned => new(Distance_m, Other, On);
+    public Gap Turned() => new(Distance_m, Other, On);
 
     public static Gap Between(Point one, Point other) => new((other - one).Length, one, other);
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Bellowsmith.Physics;
 
 /// <summary>
@@ -33,4 +35,7 @@ public readonly record struct Point(double X, double Y, double Z)
 
     /// <summary>0 to π rad, sharp also where the two are nearly in line.</summary>
     public double AngleTo_rad(Point other) => Math.Atan2(Cross(other).Length, Dot(other));
+
+    // A record's own text would print its mirror image, and that its own, without end.
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"({X}, {Y}, {Z})");
 }

@@ -39,13 +39,14 @@ public readonly record struct RevolvedBody(RevolvedProfile Profile, Point Origin
         return nearest;
     }
 
-    /// <summary>Within <see cref="Tolerance_m"/>. Below −radius the bar's axis enters the body and only the sign is sure.</summary>
+    /// <summary>
+    /// Within <see cref="Tolerance_m"/>. Where the bar's axis enters the body, at −radius and below, only the sign is sure and the other
+    /// place lies on the axis.
+    /// </summary>
     public Gap GapTo(in RoundBar bar)
     {
         Gap axis = PatchSearch.Nearest(this, bar);
-        Point line = axis.Distance_m * (axis.Other - axis.On);
-        Point outward = line.Length > 0 ? line.Unit() : default;
-        return new(axis.Distance_m - bar.Radius_m, axis.On, axis.Other - bar.Radius_m * outward);
+        return axis.Distance_m > 0 ? bar.GapTo(axis.On).Turned() : axis with { Distance_m = axis.Distance_m - bar.Radius_m };
     }
 
     /// <summary>
@@ -54,7 +55,7 @@ public readonly record struct RevolvedBody(RevolvedProfile Profile, Point Origin
     /// </summary>
     public Gap GapTo(in RevolvedBody other)
     {
-        if (Profile.Reach_m < other.Profile.Reach_m) return PatchSearch.Nearest(other, this).Turned;
+        if (Profile.Reach_m < other.Profile.Reach_m) return PatchSearch.Nearest(other, this).Turned();
         return PatchSearch.Nearest(this, other);
     }
 }

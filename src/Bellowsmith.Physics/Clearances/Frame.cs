@@ -3,12 +3,15 @@ namespace Bellowsmith.Physics.Clearances;
 /// <summary>Axes of a body of revolution: X its own, Y square to it, Z square to both.</summary>
 internal readonly record struct Frame(Point Origin, Point X, Point Y, Point Z)
 {
+    // What is left of a line along the axis is rounding, and points anywhere.
+    private const double Rounding = 1e-12;
+
     /// <summary>Y lies toward a place, any way across where that place is on the axis.</summary>
     public static Frame Of(Point origin, Point axis, Point toward)
     {
-        Point across = (toward - origin).SquareTo(axis);
-        double length = across.Length;
-        Point y = length > 0 ? across / length : (Math.Abs(axis.Y) < 0.7 ? Point.Left : Point.Up).SquareTo(axis).Unit();
+        Point line = toward - origin, across = line.SquareTo(axis);
+        if (!(across.Length > Rounding * line.Length)) across = (Math.Abs(axis.Y) < 0.7 ? Point.Left : Point.Up).SquareTo(axis);
+        Point y = across.Unit().SquareTo(axis).Unit();
         return new(origin, axis, y, axis.Cross(y));
     }
 

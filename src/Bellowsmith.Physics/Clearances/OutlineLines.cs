@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -49,9 +50,6 @@ internal sealed class OutlineLines
 
     public double GreatestRadius_m { get; }
 
-    /// <summary>Room for the squares of the distances from each line.</summary>
-    public int Room => _x.Length * Wide;
-
     public (double X, double Y, double Dx, double Dy) Line(int k) => (Of(_x)[k], Of(_y)[k], Of(_dx)[k], Of(_dy)[k]);
 
     /// <summary>Its place nearest to one asked for.</summary>
@@ -87,27 +85,42 @@ internal sealed class OutlineLines
         return inside ? -Math.Sqrt(least) : Math.Sqrt(least);
     }
 
-    /// <summary>As above, keeping the square of the distance from each line.</summary>
-    public double Outside_m(double along, double radius, Span<double> squares)
+    /// <summary>Whether a patch may reach any line within a distance; if so, whether its angle brings it nearer than its length.</summary>
+    public bool Within(in PatchBound patch, double distance, ref bool narrow)
     {
-        Span<Vector256<double>> kept = MemoryMarshal.Cast<double, Vector256<double>>(squares);
-        Vector256<double> least = Vector256.Create(double.PositiveInfinity);
-        bool inside = false;
-        for (int i = 0; i < _x.Length; i++) least = Vector256.Min(least, kept[i] = Square(i, along, radius, ref inside));
-        double nearest = Math.Sqrt(Least(least));
-        return inside ? -nearest : nearest;
+        Vector256<double> byTurnOverRun = default, any = default, limit = Vector256.Create(distance);
+        for (int i = 0; i < _x.Length; i++)
+        {
+            (Vector256<double> x, Vector256<double> y) = Off(i, patch.Along, patch.Radius);
+            Vector256<double> apart = Vector256.Sqrt(x * x + y * y);
+            (Vector256<double> byRun, Vector256<double> byTurn) = patch.Fall(x / apart, y / apart);
+            Vector256<double> within = Vector256.LessThan(apart - limit, Vector256.Min(byRun + byTurn, Vector256.Create(patch.Reach)));
+            any |= within;
+            byTurnOverRun += within & (byTurn - byRun);
+        }
+
+        narrow = Vector256.Sum(byTurnOverRun) > 0;
+        return any != default;
     }
 
     // The square of the distance from four lines; a line outward of the place that runs past its radius turns inside to outside.
     private Vector256<double> Square(int i, double along, double radius, ref bool inside)
     {
-        Vector256<double> x = Vector256.Create(along) - _x[i], r = Vector256.Create(radius), y = r - _y[i], dx = _dx[i], dy = _dy[i];
-        Vector256<double> passes = Vector256.GreaterThan(_y[i], r) ^ Vector256.GreaterThan(_y[i] + dy, r);
+        Vector256<double> x = Vector256.Create(along) - _x[i], r = Vector256.Create(radius), y = r - _y[i];
+        Vector256<double> passes = Vector256.GreaterThan(_y[i], r) ^ Vector256.GreaterThan(_y[i] + _dy[i], r);
         uint crossed = Vector256.ExtractMostSignificantBits(passes & Vector256.LessThan(x, y * _slope[i]));
         inside ^= (BitOperations.PopCount(crossed) & 1) != 0;
-        Vector256<double> share = Vector256.Min(Vector256.Max((x * dx + y * dy) * _perSquare[i], Vector256<double>.Zero), Vector256<double>.One);
-        (x, y) = (x - share * dx, y - share * dy);
+        (x, y) = Off(i, along, radius);
         return x * x + y * y;
+    }
+
+    // From the nearest places of four lines to the place asked for.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private (Vector256<double> X, Vector256<double> Y) Off(int i, double along, double radius)
+    {
+        Vector256<double> x = Vector256.Create(along) - _x[i], y = Vector256.Create(radius) - _y[i], dx = _dx[i], dy = _dy[i];
+        Vector256<double> share = Vector256.Min(Vector256.Max((x * dx + y * dy) * _perSquare[i], Vector256<double>.Zero), Vector256<double>.One);
+        return (x - share * dx, y - share * dy);
     }
 
     private static double Least(Vector256<double> v)

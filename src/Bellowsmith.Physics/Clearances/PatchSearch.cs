@@ -12,21 +12,19 @@ internal ref struct PatchSearch
     // Once bodies overlap their depth is searched for only so far.
     private const double Slack_m = 1e-3, SlackShare = 0.25;
 
-    private const int Sectors = 4, Depth = 64;
+    private const int Sectors = 3, Depth = 64, Strides = 16;
     private static readonly double _sector_rad = Math.PI / Sectors;
 
     private readonly OutlineLines _body;
     private readonly Point _origin, _along, _across, _aside;
-    private readonly Span<double> _squares;
     private readonly Span<Patch> _open;
     private double _least;
     private Point _place;
 
     // Everything in the axes of the body whose distance is asked.
-    private PatchSearch(OutlineLines body, in Frame bodyFrame, in Frame surface, Span<double> squares, Span<Patch> open)
+    private PatchSearch(OutlineLines body, in Frame bodyFrame, in Frame surface, Span<Patch> open)
     {
         (_body, _least) = (body, double.PositiveInfinity);
-        _squares = squares;
         _open = open;
         _origin = bodyFrame.Into(surface.Origin);
         (_along, _across, _aside) = (bodyFrame.Turned(surface.X), bodyFrame.Turned(surface.Y), bodyFrame.Turned(surface.Z));
@@ -38,13 +36,14 @@ internal ref struct PatchSearch
         OutlineLines lines = body.Profile.Lines, surface = smaller.Profile.Lines;
         Point middle = smaller.Origin + surface.Middle_m * smaller.Axis;
         Frame frame = Frame.Of(body.Origin, body.Axis, middle);
-        PatchSearch search = new(lines, frame, Frame.Of(smaller.Origin, smaller.Axis, body.GapTo(middle).On), stackalloc double[lines.Room], stackalloc Patch[Depth]);
+        PatchSearch search = new(lines, frame, Frame.Of(smaller.Origin, smaller.Axis, body.GapTo(middle).On), stackalloc Patch[Depth]);
         search.Guess(surface);
-        for (int k = 0; k < surface.Count; k++)
-            for (int s = 0; s < Sectors; s++) search.Over(Whole(surface, k, 2 * s * _sector_rad, _sector_rad));
+        search.Approach(body, smaller, frame);
+        search.Prove(surface);
         Point place = frame.OutOf(search._place);
-        // A smaller surface apart from the body's may still lie round it.
-        return search._least > 0 && smaller.GapTo(body.GapTo(place).On) is { Distance_m: < 0 } within ? within.Turned : body.GapTo(place);
+        Gap gap = body.GapTo(place);
+        // The smaller surface may lie all round the other.
+        return gap.Distance_m > 0 && smaller.GapTo(gap.On) is { Distance_m: < 0 } within ? within.Turned() : gap;
     }
 
     /// <summary>From a body's surface to the nearest place of a bar's axis.</summary>
@@ -54,7 +53,7 @@ internal ref struct PatchSearch
         double length = run.Length;
         if (!(length > 0)) return body.GapTo(bar.Start);
         Frame frame = Frame.Of(body.Origin, body.Axis, bar.Start);
-        PatchSearch search = new(body.Profile.Lines, frame, Frame.Of(bar.Start, run / length, body.Origin), stackalloc double[body.Profile.Lines.Room], stackalloc Patch[Depth]);
+        PatchSearch search = new(body.Profile.Lines, frame, Frame.Of(bar.Start, run / length, body.Origin), stackalloc Patch[Depth]);
         search.Over(new(length / 2, 0, length / 2, 0, 0, 0));
         return body.GapTo(frame.OutOf(search._place));
     }
@@ -69,6 +68,23 @@ internal ref struct PatchSearch
     private void Guess(OutlineLines surface)
     {
         for (int k = 0; k < surface.Count; k++) Take(Whole(surface, k, 0, 0), out _);
+    }
+
+    // To and fro between the two surfaces, from the nearest place found.
+    private void Approach(in RevolvedBody body, in RevolvedBody smaller, in Frame frame)
+    {
+        for (int n = 0; n < Strides && _least > 0; n++)
+        {
+            double before = _least;
+            Point facing = body.GapTo(frame.OutOf(_place)).On;
+            if (Keep(frame.Into(smaller.GapTo(facing).On)) > before - Tolerance_m / 4) return;
+        }
+    }
+
+    private void Prove(OutlineLines surface)
+    {
+        for (int k = 0; k < surface.Count; k++)
+            for (int s = 0; s < Sectors; s++) Over(Whole(surface, k, 2 * s * _sector_rad, _sector_rad));
     }
 
     private void Over(in Patch whole)
@@ -92,7 +108,12 @@ internal ref struct PatchSearch
     private double Take(in Patch patch, out Point place)
     {
         place = At(patch.X, patch.R, patch.Angle_rad);
-        double apart = _body.Outside_m(place.X, Radius(place), _squares);
+        return Keep(place);
+    }
+
+    private double Keep(Point place)
+    {
+        double apart = _body.Outside_m(place.X, Radius(place));
         if (apart < _least) (_least, _place) = (apart, place);
         return apart;
     }
@@ -109,32 +130,8 @@ internal ref struct PatchSearch
         narrow = patch.Chord_m > patch.HalfLength_m;
         if (_least <= 0) return false;
         (double sin, double cos) = Math.SinCos(patch.Angle_rad);
-        Point outward = cos * _across + sin * _aside, around = cos * _aside - sin * _across, run = patch.HalfX * _along + patch.HalfR * outward;
-        double radius = Radius(place), reach = patch.Reach_m, near = (Enough_m + reach) * (Enough_m + reach), worst = 0;
-        (double turnSin, double turnCos) = Math.SinCos(patch.HalfAngle_rad);
-        for (int k = 0; k < _body.Count; k++)
-        {
-            if (_squares[k] >= near) continue;
-            (double x, double r) = _body.Foot(k, place.X, radius);
-            double apart = Math.Sqrt(_squares[k]), alongSlope = (place.X - x) / apart, radiusSlope = (radius - r) / apart;
-            Point slope = radius > 0 ? new(alongSlope, radiusSlope * place.Y / radius, radiusSlope * place.Z / radius) : new(alongSlope, 0, 0);
-            double byRun = Math.Abs(slope.Dot(run)), byTurn = patch.GreatestR * Fall(slope.Dot(outward), slope.Dot(around), turnSin, turnCos);
-            // Toward the axis the distance bends down as its circles do.
-            double bend = radiusSlope < 0 ? -radiusSlope * Math.Min(reach / (2 * radius), 2) / reach : 0;
-            byRun += bend * patch.HalfLength_m * patch.HalfLength_m;
-            byTurn += bend * patch.Chord_m * patch.Chord_m;
-            if (apart - byRun - byTurn - Enough_m >= 0 || byRun + byTurn <= worst) continue;
-            (worst, narrow) = (byRun + byTurn, byTurn > byRun);
-        }
-
-        return worst == 0;
-    }
-
-    // The most a unit arm loses of g·outward·cos φ + g·around·sin φ, from φ = 0, within the half angle.
-    private static double Fall(double outward, double around, double sin, double cos)
-    {
-        bool turnsBack = Math.Abs(around) * cos <= -outward * sin;
-        return outward + (turnsBack ? Math.Sqrt(outward * outward + around * around) : Math.Abs(around) * sin - outward * cos);
+        Point outward = cos * _across + sin * _aside, around = cos * _aside - sin * _across;
+        return !_body.Within(new(place, patch, patch.HalfX * _along + patch.HalfR * outward, outward, around), Enough_m, ref narrow);
     }
 
     private static double Radius(Point place) => Math.Sqrt(place.Y * place.Y + place.Z * place.Z);

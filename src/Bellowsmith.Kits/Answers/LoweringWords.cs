@@ -55,7 +55,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
         string toe = $"toe then changes by {Change(mend.WorkingToe.AtTo_rad)} over {_working} of bump and {Change(mend.WorkingToe.AtFrom_rad)} over as much droop";
         string roll = mend.RollCentreLeft_m is { } left && Math.Abs(left) > 5e-5 ? $"; the roll centre stands {Length(Math.Abs(left))} {(left > 0 ? "further below the body than" : "nearer the body than")} it did" : "";
         string back = mend.Kind is MendKind.LowerBallJoint or MendKind.Both && mend.Holds ? "the roll centre is as far below the body as it was; " : "";
-        return mend.Holds ? $"{Capital(moves)}: {back}{toe}{roll}." : $"No height within 40 mm either way does it. The nearest: {moves}; {toe}{roll}.";
+        return mend.Holds ? $"{Capital(moves)}: {back}{toe}{roll}." : $"No height within {Chosen(units, JointSearch.Most_m)} either way does it. The nearest: {moves}; {toe}{roll}.";
     }
 
     /// <summary>For a curve with the mend made.</summary>
@@ -84,17 +84,6 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
         yield return ("now", result.Now, Cells(result.Now));
     }
 
-    private IReadOnlyList<string> Cells(LinkageState s) =>
-    [
-        LinkageWords.Angle(s.Camber_rad), LinkageWords.Angle(s.Toe_rad), Slope(s.CamberSlope_rad_per_m), Slope(s.ToeSlope_rad_per_m),
-        units.Number(Dimension.Length, s.RollCentreHeight_m), Bare(s.Strut.MotionRatio), units.Number(Dimension.Length, s.TrackChange_m),
-        LinkageWords.Angle(LinkAngles.LowerArm_rad(result.Part, s)), LinkageWords.Angle(LinkAngles.TieRod_rad(result.Part, s)),
-    ];
-
-    // Degrees over one of the length shown.
-    private string Slope(double slope_rad_per_m) =>
-        LinkageWords.Number(slope_rad_per_m * units.UnitOf(Dimension.Length).ToSi(1) * 180 / Math.PI, "0.0000") + "°";
-
     /// <summary>Why there is no whole answer; null where there is one.</summary>
     public string? Reason() => Limit() ?? (result.Mends.FirstOrDefault(mend => !mend.Holds) is { } mend ? Mend(mend) : null);
 
@@ -114,6 +103,17 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
         yield return new("roll centre", "From the paths of both wheels alike; it wanders as the car leans, and bushes are taken not to give.");
         yield return new("signs", LinkageWords.Signs);
     }
+
+    private IReadOnlyList<string> Cells(LinkageState s) =>
+    [
+        LinkageWords.Angle(s.Camber_rad), LinkageWords.Angle(s.Toe_rad), Slope(s.CamberSlope_rad_per_m), Slope(s.ToeSlope_rad_per_m),
+        units.Number(Dimension.Length, s.RollCentreHeight_m), Bare(s.Strut.MotionRatio), units.Number(Dimension.Length, s.TrackChange_m),
+        LinkageWords.Angle(LinkAngles.LowerArm_rad(result.Part, s)), LinkageWords.Angle(LinkAngles.TieRod_rad(result.Part, s)),
+    ];
+
+    // Degrees over one of the length shown.
+    private string Slope(double slope_rad_per_m) =>
+        LinkageWords.Number(slope_rad_per_m * units.UnitOf(Dimension.Length).ToSi(1) * 180 / Math.PI, "0.0000") + "°";
 
     private string Going()
     {

@@ -43,6 +43,22 @@ public sealed class AdjustmentTests
         static double StrutToSpin(MacPherson strut) => (strut.StrutTop - strut.StrutAxisPoint).AngleTo_rad(strut.Wheel.Axis);
     });
 
+    [Theory] // an arm or link whose pivots stay carries the strut's foot as it is
+    [InlineData(StrutCarrier.LowerArm)]
+    [InlineData(StrutCarrier.UpperArm)]
+    public void Adjusted_ByTheTieRod_AnArmKeepsTheStrutsFoot(StrutCarrier carrier)
+    {
+        DoubleWishbone before = LinkageSamples.Wishbones with { StrutOn = carrier, StrutBottom = LinkageSamples.At(20, 590, 330) };
+        var after = (DoubleWishbone)before.Adjusted(new Adjustment { TieRodLonger_m = 0.02 }).Suspension!;
+
+        Assert.All(Arm(before).Zip(Arm(after)), pair => Assert.Equal(
+            (before.StrutBottom - pair.First).Length, (after.StrutBottom - pair.Second).Length, Exact_m));
+        Assert.True((after.StrutBottom - before.StrutBottom).Length > 1e-5);
+
+        Point[] Arm(DoubleWishbone w) => carrier == StrutCarrier.LowerArm
+            ? [w.LowerArmFront, w.LowerArmRear, w.LowerBallJoint] : [w.UpperArmFront, w.UpperArmRear, w.UpperBallJoint];
+    }
+
     [Fact]
     public void Adjusted_ByNothing_IsWhereItWas() => _cases.Sample(sample =>
         Assert.All(Points(sample.Suspension).Zip(Points(sample.Suspension.Adjusted(0 * sample.By).Suspension!)), pair =>

@@ -58,27 +58,9 @@ public static class LoweringStudy
         return linkage => OnBody_m(linkage.Rest) - wanted_m;
     }
 
-    // One joint after the other, each from where the ones before have put the linkage, until none moves any more.
     private static JointMend Mended(MendKind kind, SuspensionPart part, LoweringQuestion question, double? wanted_m, params Joint[] joints)
     {
-        Func<Linkage, double>[] values = [.. joints.Select(joint => joint.Value(part))];
-        double[] up_m = new double[joints.Length];
-        SuspensionPart mended = part;
-        bool holds = true;
-        double most_m = double.MaxValue;
-        for (int round = 0; round < MostRounds && holds && most_m > Still_m; round++)
-        {
-            most_m = 0;
-            for (int k = 0; k < joints.Length; k++)
-            {
-                (double by_m, bool found) = JointSearch.Find(mended, joints[k].Point, values[k]);
-                mended = mended.Moved(joints[k].Point, by_m * Point.Up);
-                up_m[k] += by_m;
-                holds &= found && Math.Abs(up_m[k]) <= JointSearch.Most_m;
-                most_m = joints.Length > 1 ? Math.Max(most_m, Math.Abs(by_m)) : 0;
-            }
-        }
-
+        var (mended, up_m, holds) = Together(part, joints);
         Linkage linkage = mended.Linkage();
         return new(kind, [.. joints.Select((joint, k) => new JointMove(joint.Point, up_m[k], joints.Length == 1 && holds ? Tape_m(part, joint) : null))], holds, mended)
         {
@@ -87,6 +69,30 @@ public static class LoweringStudy
             RollCentreLeft_m = wanted_m - OnBody_m(linkage.Rest),
             ArmLonger_m = joints.Any(joint => joint.Point == BallJoint) ? LowerArm_m(mended) - LowerArm_m(part) : null,
         };
+    }
+
+    // One joint after the other, each from where the ones before have put the linkage, until none moves any more.
+    private static (SuspensionPart Mended, double[] Up_m, bool Holds) Together(SuspensionPart part, Joint[] joints)
+    {
+        Func<Linkage, double>[] values = [.. joints.Select(joint => joint.Value(part))];
+        double[] up_m = new double[joints.Length];
+        for (int round = 0; round < MostRounds; round++)
+        {
+            double most_m = 0;
+            bool holds = true;
+            for (int k = 0; k < joints.Length; k++)
+            {
+                (double by_m, bool found) = JointSearch.Find(part, joints[k].Point, values[k]);
+                part = part.Moved(joints[k].Point, by_m * Point.Up);
+                up_m[k] += by_m;
+                holds &= found && Math.Abs(up_m[k]) <= JointSearch.Most_m;
+                most_m = Math.Max(most_m, Math.Abs(by_m));
+            }
+
+            if (!holds || joints.Length == 1 || most_m <= Still_m) return (part, up_m, holds);
+        }
+
+        return (part, up_m, false);
     }
 
     // Null where a tape's error can put the height out of reach.
@@ -103,9 +109,6 @@ public static class LoweringStudy
         return Math.Sqrt(sum);
     }
 
-    // A joint, and what must become zero as it moves, of the points it was measured with.
-    private sealed record Joint(string Point, Func<SuspensionPart, Func<Linkage, double>> Value);
-
     private static ToeOverTravel Working(Linkage linkage, LoweringQuestion question) =>
         ToeOverTravel.Over(linkage, -question.Working_m, question.Working_m);
 
@@ -117,4 +120,7 @@ public static class LoweringStudy
         Point axis = (part.Points["lowerArmFront"] - part.Points["lowerArmRear"]).Unit();
         return (part.Points[BallJoint] - part.Points["lowerArmFront"]).SquareTo(axis).Length;
     }
+
+    // A joint, and what must become zero as it moves, of the points it was measured with.
+    private sealed record Joint(string Point, Func<SuspensionPart, Func<Linkage, double>> Value);
 }

@@ -15,6 +15,8 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
     public string Answer() => result.Verdict switch
     {
         WheelVerdict.Fits => $"It fits{With(result.Question.Camber_rad)}: {Free(result.New!)}.",
+        WheelVerdict.FitsWithCamber when result.LeastCamber!.Camber_rad == 0 =>
+            $"It fits as measured: {Free(result.LeastCamber)}; not{With(result.Question.Camber_rad)}: {string.Join("; ", Reasons())}.",
         WheelVerdict.FitsWithCamber => $"It fits{With(result.LeastCamber!.Camber_rad)}: {Free(result.LeastCamber!)}. {Takes(result.LeastCamber!)}",
         WheelVerdict.DoesNotFit => $"It does not fit{With(result.Question.Camber_rad)}: {string.Join("; ", Reasons())}. {Helps()}",
         _ => $"Whether it fits stays open: {string.Join("; ", Unknown())}.",
@@ -86,6 +88,8 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             ? "Made about the hub, for the kit names no adjuster that the car's points take." : $"Made at the {MadeAt(corner.Adjuster.MadeAt)}.");
         if (corner.Adjuster.Linkage is not null && !corner.FullBumpKnown)
             yield return new("travel", $"The kit does not say how far the wheel goes: {Length(WheelCorner.UsualBump_m)} of bump are taken.");
+        if (corner.Adjuster.Linkage is not null && corner.Tower.Count == 0)
+            yield return new("tower", "The suspension document names no points of the tower: what camber takes from the bellows there is not asked.");
         if (corner.Adjuster.Linkage is not null) yield return new("straight ahead", "At full lock wheel, liner and strut pass elsewhere, and arms, tie rods, brackets and brakes are nearer than the strut: not asked here.");
         yield return new("speed", "True speed at the same speed shown goes as the free radii; under load and speed a tyre rolls on about 3 % less (from memory).");
         yield return new("margins", $"{Length(result.Question.ArchMargin_m)} to arch and tower, {Length(result.Question.StrutMargin_m)} to the strut [Wheel Clearance Guide 2026]; --arch-margin and --strut-margin change them.");

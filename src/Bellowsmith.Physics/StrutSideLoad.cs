@@ -70,6 +70,8 @@ public sealed record StrutSideLoad
         SixBySix.Combine(wrenches, load6, held);
 
         Point side = held[3] * across + held[4] * aside, top = side - held[5] * line.Direction;
+        // Where nothing pushes, the strut's own axis is as free as any.
+        Point free = top.Length > 0 ? -top.Unit() : axis;
         return new()
         {
             LowerArm_N = held[0] * front + held[1] * rear,
@@ -77,8 +79,8 @@ public sealed record StrutSideLoad
             Spring_N = held[5],
             Side_N = side,
             Top_N = top,
-            FreeDirection = -top.Unit(),
-            FreeTilt_rad = axis.AngleTo_rad(-top),
+            FreeDirection = free,
+            FreeTilt_rad = axis.AngleTo_rad(free),
         };
 
         // A force and its moment about the ball joint, as one row.

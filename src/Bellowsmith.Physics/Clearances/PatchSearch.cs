@@ -15,7 +15,7 @@ internal ref struct PatchSearch
     private const double LongestStride_m = 4e-3, ShortestStride_m = 1e-5;
 
     private const int Sectors = 3, Depth = 64, Strides = 16;
-    private static readonly double _sector_rad = Math.PI / Sectors;
+    private const double Sector_rad = Math.PI / Sectors;
 
     private readonly OutlineLines _body;
     private readonly Point _origin, _along, _across, _aside;
@@ -99,7 +99,7 @@ internal ref struct PatchSearch
     private void Prove(OutlineLines surface)
     {
         for (int k = 0; k < surface.Count; k++)
-            for (int s = 0; s < Sectors; s++) Over(Whole(surface, k, 2 * s * _sector_rad, _sector_rad));
+            for (int s = 0; s < Sectors; s++) Over(Whole(surface, k, 2 * s * Sector_rad, Sector_rad));
     }
 
     private void Over(in Patch whole)

@@ -21,6 +21,7 @@ for (int round = 1; round <= Rounds; round++)
     Keep(Measured.Of<VerdictRegimes>());
     Keep(Measured.Of<RideRegimes>());
     Keep(Measured.Of<LinkageRegimes>());
+    Keep(Measured.Of<ClearanceRegimes>());
     Measured[] processes = ProcessStart.Of(
         [launcher, "--version"], [launcher, "height", kit.Path, "--json"],
         ["dotnet", Path.Combine(AppContext.BaseDirectory, "EmptyProgram.dll")]);
@@ -53,6 +54,8 @@ Line[] lines =
     new("corner by corner, its scalar twin", timed["OneByOne"], "one thread, eight lanes", timed["OnOneThread"]),
     new("strut corner, 41 travels × 21 racks", timed["StrutSweep"], "height study", timed["Height"], MostTime_s: 2e-3),
     new("five links, 41 travels × 21 racks", timed["FiveLinkSweep"], "strut corner", timed["StrutSweep"], MostTime_s: 6e-3),
+    new("gap of tyre and bellows, 30 corners each", timed["TyreToBellows"], "tyre and tube", timed["TyreToTube"], MostTime_s: 25e-6, MostBytes: 0),
+    new("gap of tyre and tie rod", timed["TyreToTieRod"], "tyre and tube", timed["TyreToTube"], MostBytes: 0),
     new("bellowsmith --version, warm", timed["Version"], "empty program on dotnet", timed["EmptyProgram"]),
     new("bellowsmith height KIT.json, warm", timed["HeightCommand"], "empty program on dotnet", timed["EmptyProgram"]),
 ];

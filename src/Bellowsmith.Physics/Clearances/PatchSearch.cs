@@ -9,11 +9,13 @@ internal ref struct PatchSearch
 {
     public const double Tolerance_m = 2e-5;
 
-    // Once bodies overlap their depth is searched for only so far.
+    // Once bodies overlap a deeper place elsewhere is searched for only so far.
     private const double Slack_m = 1e-3, SlackShare = 0.25;
 
+    private const double LongestStride_m = 4e-3, ShortestStride_m = 1e-5;
+
     private const int Sectors = 3, Depth = 64, Strides = 16;
-    private static readonly double _sector_rad = Math.PI / Sectors;
+    private const double Sector_rad = Math.PI / Sectors;
 
     private readonly OutlineLines _body;
     private readonly Point _origin, _along, _across, _aside;
@@ -40,6 +42,7 @@ internal ref struct PatchSearch
         search.Guess(surface);
         search.Approach(body, smaller, frame);
         search.Prove(surface);
+        search.Deepen(body, smaller, frame);
         Point place = frame.OutOf(search._place);
         Gap gap = body.GapTo(place);
         // The smaller surface may lie all round the other.
@@ -81,10 +84,22 @@ internal ref struct PatchSearch
         }
     }
 
+    // Where they overlap, on along the surface away from the nearest way out.
+    private void Deepen(in RevolvedBody body, in RevolvedBody smaller, in Frame frame)
+    {
+        for (double stride = LongestStride_m; stride > ShortestStride_m && _least < 0;)
+        {
+            double before = _least;
+            Gap here = body.GapTo(frame.OutOf(_place));
+            Point inward = here.Other + stride / -here.Distance_m * (here.Other - here.On);
+            if (Keep(frame.Into(smaller.GapTo(inward).On)) >= before) stride /= 2;
+        }
+    }
+
     private void Prove(OutlineLines surface)
     {
         for (int k = 0; k < surface.Count; k++)
-            for (int s = 0; s < Sectors; s++) Over(Whole(surface, k, 2 * s * _sector_rad, _sector_rad));
+            for (int s = 0; s < Sectors; s++) Over(Whole(surface, k, 2 * s * Sector_rad, Sector_rad));
     }
 
     private void Over(in Patch whole)

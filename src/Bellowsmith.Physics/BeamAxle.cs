@@ -26,6 +26,13 @@ public sealed record BeamAxle(LinkageWheel Wheel) : Suspension(Wheel)
 
     public required StrutCarrier StrutOn { get; init; }
 
+    /// <summary>Where the Panhard rod, or its line, crosses the middle of the car.</summary>
+    internal Point CrossesMiddle(in BodyMotion axle)
+    {
+        Point end = axle.At(PanhardRodAxle), along = end - PanhardRodFrame;
+        return PanhardRodFrame - PanhardRodFrame.Y / along.Y * along;
+    }
+
     internal override Mechanism Mechanism() => new()
     {
         Constraints = Constraints(Adjustment.None),

@@ -109,12 +109,13 @@ public sealed class LinkageState
 
     /// <summary>
     /// Over the contact point, m, both wheels alike: where the line square to the contact point's path meets the middle of the car
-    /// [Blundell Harty 2004, eqs 4.33–4.43].
+    /// [Blundell Harty 2004, eqs 4.33–4.43]. A rigid axle rolls about where its Panhard rod crosses the middle (common practice, no source).
     /// </summary>
     public double RollCentreHeight_m
     {
         get
         {
+            if (_linkage.Suspension is BeamAxle beam) return beam.CrossesMiddle(Knuckle).Z - ContactPoint.Z;
             Point velocity = _place.PerTravel.Of(ContactPoint - WheelCentre);
             return ContactPoint.Y * velocity.Y / velocity.Z;
         }

@@ -176,6 +176,10 @@ public sealed class LinkageTests
         Assert.Null(state.Steering);
     }
 
+    [Fact] // the rod falls 30 mm over 950 mm: 360 − 30·480/950 = 344.842 mm, over a contact point 0.31·(1 − cos 0.012) m off the floor
+    public void RollCentre_OfABeamAxle_IsWhereThePanhardRodCrossesTheMiddle() =>
+        Assert.Equal(0.34481978, new Linkage(LinkageSamples.Beam).Rest.RollCentreHeight_m, 1e-7);
+
     [Fact]
     public void At_RackTooFar_SaysTheTieRodHolds()
     {

@@ -9,7 +9,7 @@ public readonly record struct RoundBar(Point Start, Point End, double Radius_m)
     /// <summary>Exact.</summary>
     public Gap GapTo(Point point) => Across(Start + ShareNearest(point) * (End - Start), point, 0);
 
-    /// <summary>Exact; two bars whose axes cross give no direction, and so two places on their axes.</summary>
+    /// <summary>Exact, of nearly parallel bars to 10 nm; two whose axes cross give no direction, and so two places on their axes.</summary>
     public Gap GapTo(in RoundBar other)
     {
         (double here, double there) = NearestShares(other);

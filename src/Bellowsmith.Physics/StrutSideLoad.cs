@@ -28,11 +28,14 @@ public sealed record StrutSideLoad
     /// <summary>Spring and side force together, on the strut.</summary>
     public required Point Top_N { get; init; }
 
-    /// <summary>The way a spring that acts through the top mount would have to push for no side load to be left; unit, upward.</summary>
-    public required Point FreeDirection { get; init; }
+    /// <summary>
+    /// The way a spring that acts through the top mount would have to push for no side load to be left; unit, upward. Null where the load
+    /// does not press the strut together.
+    /// </summary>
+    public required Point? FreeDirection { get; init; }
 
-    /// <summary>From the strut's axis to that way, 0 to π.</summary>
-    public required double FreeTilt_rad { get; init; }
+    /// <summary>From the strut's axis to that way, 0 to π/2; null where there is none.</summary>
+    public required double? FreeTilt_rad { get; init; }
 
     /// <summary>At a place of a linkage; null where its parts lie in line and hold nothing.</summary>
     /// <param name="state">Of a MacPherson suspension.</param>
@@ -70,8 +73,7 @@ public sealed record StrutSideLoad
         SixBySix.Combine(wrenches, load6, held);
 
         Point side = held[3] * across + held[4] * aside, top = side - held[5] * line.Direction;
-        // Where nothing pushes, the strut's own axis is as free as any.
-        Point free = top.Length > 0 ? -top.Unit() : axis;
+        bool pressed = top.Dot(axis) < 0;
         return new()
         {
             LowerArm_N = held[0] * front + held[1] * rear,
@@ -79,8 +81,8 @@ public sealed record StrutSideLoad
             Spring_N = held[5],
             Side_N = side,
             Top_N = top,
-            FreeDirection = free,
-            FreeTilt_rad = axis.AngleTo_rad(free),
+            FreeDirection = pressed ? -top.Unit() : null,
+            FreeTilt_rad = pressed ? axis.AngleTo_rad(-top) : null,
         };
 
         // A force and its moment about the ball joint, as one row.

@@ -79,7 +79,7 @@ public sealed class CornerTests(Served served)
         IPage page = await Opened("wheel");
         await Expect(Answer(page, "wheel")).ToHaveTextAsync(new Regex(@"^The car's own 18x8 ET45 225/40R18: It fits: 1\d\.\d mm free at the arch"));
         await Type(page, "wheel", "18x9 ET36 235/40R18");
-        await Expect(Answer(page, "wheel")).ToHaveTextAsync(new Regex(@"^It fits at −1\.0\d° of camber: 6\.0 mm .*free at the arch"));
+        await Expect(Answer(page, "wheel")).ToHaveTextAsync(new Regex(@"^It fits with −1\.0\d° of camber added: 6\.0 mm .*free at the arch"));
         await Expect(page.Locator("[data-view=fit] text.miss")).ToHaveTextAsync(new Regex("^arch −"));
         await page.Locator("[data-choose=enough]").ClickAsync();
         await BoardTests.Settled(page);

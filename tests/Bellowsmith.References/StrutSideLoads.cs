@@ -32,7 +32,7 @@ public sealed class StrutSideLoads
         Near(-4046.44, _load.Top_N.Z);
         Near(4176.95, _load.Spring_N);
         Near(259.64, _load.Side_N.Length);
-        Near(3.5569, _load.FreeTilt_rad * 180 / Math.PI);
+        Near(3.5569, _load.FreeTilt_rad!.Value * 180 / Math.PI);
         Assert.Equal(0, _load.TieRod_N, 1e-9);
         Assert.Equal(0, _load.Top_N.X, 1e-9);
     }
@@ -40,15 +40,16 @@ public sealed class StrutSideLoads
     [Fact] // arm line and wheel load meet at (760, 198.043); the free line runs from the top through there
     public void FreeDirection_InAPlane_RunsThroughTheMeetingOfArmAndLoad()
     {
-        double along = (0.760 - 0.580) / _load.FreeDirection.Y;
+        Point free = _load.FreeDirection!.Value;
+        double along = (0.760 - 0.580) / free.Y;
 
-        Near(198.043, (0.880 + along * _load.FreeDirection.Z) * 1e3);
+        Near(198.043, (0.880 + along * free.Z) * 1e3);
     }
 
     [Fact]
     public void Of_SpringTiltedOntoTheFreeLine_LeavesNoSideLoad()
     {
-        StrutSideLoad free = StrutSideLoad.Of(_rest, 4000 * Point.Up, line: new(At(0, 580, 880), _load.FreeDirection))!;
+        StrutSideLoad free = StrutSideLoad.Of(_rest, 4000 * Point.Up, line: new(At(0, 580, 880), _load.FreeDirection!.Value))!;
 
         Assert.Equal(0, free.Side_N.Length, 1e-9);
         Near(4185.02, free.Spring_N);

@@ -8,9 +8,12 @@ namespace Bellowsmith.Physics;
 /// </summary>
 public sealed class RevolvedProfile
 {
+    // What rounding leaves of a point on the axis.
+    private const double OnAxis_m = 1e-9;
+
     private readonly double[] _along, _radius;
 
-    /// <exception cref="ArgumentException">Fewer than three points, or a negative radius.</exception>
+    /// <exception cref="ArgumentException">Fewer than three points, a negative radius, or nothing off the axis.</exception>
     public RevolvedProfile(params ReadOnlySpan<(double Along_m, double Radius_m)> points)
     {
         if (points.Length < 3) throw new ArgumentException("An outline needs three points or more.", nameof(points));
@@ -19,10 +22,12 @@ public sealed class RevolvedProfile
         {
             (_along[k], _radius[k]) = points[k];
             if (!(_radius[k] >= 0)) throw new ArgumentException("No point of an outline lies below the axis.", nameof(points));
+            if (_radius[k] < OnAxis_m) _radius[k] = 0;
         }
 
         (_along[^1], _radius[^1]) = (_along[0], _radius[0]);
         Lines = new(_along, _radius);
+        if (Lines.Count == 0) throw new ArgumentException("An outline on the axis alone encloses nothing.", nameof(points));
     }
 
     /// <summary>Corner by corner; the first stands at the end again.</summary>
@@ -30,7 +35,7 @@ public sealed class RevolvedProfile
 
     public ReadOnlySpan<double> Radius_m => _radius;
 
-    public double GreatestRadius_m => _radius.Max();
+    public double GreatestRadius_m => Lines.GreatestRadius_m;
 
     /// <summary>How far a place lies from the surface, m: outside +, inside −.</summary>
     public double Outside_m(double along_m, double radius_m) => Lines.Outside_m(along_m, radius_m);

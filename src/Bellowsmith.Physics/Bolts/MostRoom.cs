@@ -53,10 +53,8 @@ internal static class MostRoom
 
     private static double Smoothed(ReadOnlySpan<BoltPair> pairs, in Placement at, double soft)
     {
-        double worst = double.NegativeInfinity, sum = 0;
-        foreach (BoltPair pair in pairs) worst = Math.Max(worst, Slopes.Blunt(at.Of(pair), pair, soft));
-        foreach (BoltPair pair in pairs) sum += Math.Exp((Slopes.Blunt(at.Of(pair), pair, soft) - worst) / soft);
-        return worst + soft * Math.Log(sum);
+        (double greatest, double sum) = Slopes.Parts(pairs, at, soft);
+        return greatest + soft * Math.Log(sum);
     }
 
     private static double Worst(ReadOnlySpan<BoltPair> pairs, in Placement at)

@@ -14,26 +14,31 @@ internal struct Slopes
     /// <summary>By the arc at the mean arm.</summary>
     public double Turn { get; private set; }
 
-    /// <summary>|offset| − room, rounded off where the offset vanishes.</summary>
-    public static double Blunt(HoleFit hole, BoltPair pair, double soft) => Length(hole, soft) - pair.Room_m;
+    /// <summary>ε·ln Σ exp(g/ε), g = |offset| − room rounded off where the offset vanishes, as the greatest g and the sum over it.</summary>
+    public static (double Greatest, double Sum) Parts(ReadOnlySpan<BoltPair> pairs, in Placement at, double soft)
+    {
+        (double greatest, double sum) = (double.NegativeInfinity, 0);
+        foreach (BoltPair pair in pairs) greatest = Math.Max(greatest, Length(at.Of(pair), soft) - pair.Room_m);
+        foreach (BoltPair pair in pairs) sum += Math.Exp((Length(at.Of(pair), soft) - pair.Room_m - greatest) / soft);
+        return (greatest, sum);
+    }
 
     public static Slopes Of(ReadOnlySpan<BoltPair> pairs, in Placement at, double arm, double soft)
     {
         Slopes all = default;
         (double sin, double cos) = Math.SinCos(at.Turn_rad);
-        double worst = double.NegativeInfinity, sum = 0;
-        foreach (BoltPair pair in pairs) worst = Math.Max(worst, Blunt(at.Of(pair), pair, soft));
-        foreach (BoltPair pair in pairs) sum += Math.Exp((Blunt(at.Of(pair), pair, soft) - worst) / soft);
+        (double greatest, double sum) = Parts(pairs, at, soft);
         foreach (BoltPair pair in pairs)
         {
             HoleFit hole = at.Of(pair);
             (double armX, double armY) = at.Arm(pair, sin, cos);
-            all.Add(hole, Length(hole, soft), armX / arm, armY / arm, arm, Math.Exp((Blunt(hole, pair, soft) - worst) / soft) / sum, soft);
+            double length = Length(hole, soft), weight = Math.Exp((length - pair.Room_m - greatest) / soft) / sum;
+            all.Add(hole, length, armX / arm, armY / arm, arm, weight, soft);
         }
 
         // What the weights' own change takes away again.
         all.Square(-1 / soft, all.X, all.Y, all.Turn);
-        all.Value = worst + soft * Math.Log(sum);
+        all.Value = greatest + soft * Math.Log(sum);
         return all;
     }
 

@@ -9,8 +9,10 @@ internal ref struct PatchSearch
 {
     public const double Tolerance_m = 2e-5;
 
-    // Once bodies overlap their depth is searched for only so far.
+    // Once bodies overlap a deeper place elsewhere is searched for only so far.
     private const double Slack_m = 1e-3, SlackShare = 0.25;
+
+    private const double LongestStride_m = 4e-3, ShortestStride_m = 1e-5;
 
     private const int Sectors = 3, Depth = 64, Strides = 16;
     private static readonly double _sector_rad = Math.PI / Sectors;
@@ -40,6 +42,7 @@ internal ref struct PatchSearch
         search.Guess(surface);
         search.Approach(body, smaller, frame);
         search.Prove(surface);
+        search.Deepen(body, smaller, frame);
         Point place = frame.OutOf(search._place);
         Gap gap = body.GapTo(place);
         // The smaller surface may lie all round the other.
@@ -78,6 +81,18 @@ internal ref struct PatchSearch
             double before = _least;
             Point facing = body.GapTo(frame.OutOf(_place)).On;
             if (Keep(frame.Into(smaller.GapTo(facing).On)) > before - Tolerance_m / 4) return;
+        }
+    }
+
+    // Where they overlap, on along the surface away from the nearest way out.
+    private void Deepen(in RevolvedBody body, in RevolvedBody smaller, in Frame frame)
+    {
+        for (double stride = LongestStride_m; stride > ShortestStride_m && _least < 0;)
+        {
+            double before = _least;
+            Gap here = body.GapTo(frame.OutOf(_place));
+            Point inward = here.Other + stride / -here.Distance_m * (here.Other - here.On);
+            if (Keep(frame.Into(smaller.GapTo(inward).On)) >= before) stride /= 2;
         }
     }
 

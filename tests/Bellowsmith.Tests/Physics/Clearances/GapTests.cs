@@ -21,6 +21,8 @@ public sealed class GapTests
             Assert.InRange(gap.Distance_m, double.NegativeInfinity, Math.Max(least, 0) + Tolerance_m);
             if (gap.Distance_m < 0) Assert.InRange(least, double.NegativeInfinity, Tolerance_m);
             if (least < -Tolerance_m) Assert.InRange(gap.Distance_m, double.NegativeInfinity, 0);
+            // How deep either surface lies in the other, to a millimetre and a quarter.
+            if (fromA < -1e-3 && fromB < -1e-3) Assert.InRange(gap.Distance_m, double.NegativeInfinity, (Math.Max(fromA, fromB) + 1e-3) / 1.25);
         }, iter: 150);
 
     [Fact]
@@ -109,6 +111,45 @@ public sealed class GapTests
             Assert.Equal(gap_m, gap.Distance_m, 3e-6 + Tolerance_m);
             Assert.Equal(0, gap.On.SquareTo(toward).Length, 3e-3);
         }, iter: 20);
+
+    [Theory] // the deepest place of either lies on the line of the centres
+    [InlineData(0.055, -0.005)]
+    [InlineData(0.0599, -0.0001)]
+    [InlineData(0.04, -0.02)]
+    public void GapTo_BallsThatOverlap_IsHowDeepOneLiesInTheOther(double apart_m, double depth_m) =>
+        Gen.Select(BodySamples.Direction, BodySamples.Direction, BodySamples.Direction).Sample((toward, a, b) =>
+        {
+            RevolvedProfile ball = BodySamples.Round(0, 0.03, 400);
+
+            Assert.Equal(depth_m, new RevolvedBody(ball, default, a).GapTo(new RevolvedBody(ball, apart_m * toward, b)).Distance_m, 2e-5);
+        }, iter: 20);
+
+    [Fact]
+    public void GapTo_SomePoints_IsTheNearest()
+    {
+        RevolvedBody tube = new(BodySamples.Tube, default, Point.Up);
+
+        Assert.Equal(0.005, tube.GapTo(new(0, 0.04, 0.1), new(0.03, 0, 0.2), new(0, 0, 0.31)).Distance_m, 1e-15);
+        Assert.Throws<ArgumentException>(() => tube.GapTo());
+    }
+
+    [Fact] // no length, no thickness, on the axis
+    public void GapTo_BarThatIsAPoint_IsThePoints()
+    {
+        RevolvedBody tube = new(BodySamples.Tube, default, Point.Up);
+        Point above = new(0, 0, 0.32);
+
+        Assert.Equal(tube.GapTo(above), tube.GapTo(new RoundBar(above, above, 0)));
+        Assert.Equal(0.02, new RoundBar(above, above, 0).GapTo(new RoundBar(default, new(0, 0, 0.3), 0)).Distance_m, 1e-15);
+    }
+
+    [Fact]
+    public void Profile_OutlinesOfNoBody_Throw()
+    {
+        Assert.Throws<ArgumentException>(() => new RevolvedProfile((0, 0), (0, 1)));
+        Assert.Throws<ArgumentException>(() => new RevolvedProfile((0, 0), (1, -1), (2, 0)));
+        Assert.Throws<ArgumentException>(() => new RevolvedProfile((0, 0), (1, 0), (2, 0)));
+    }
 
     [Fact] // ring of radius 60 mm, tube of 20 mm
     public void GapTo_Torus_IsTheClosedForm()

@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.Clearance;
 using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.Kits;
@@ -17,6 +18,9 @@ public sealed record Kit(
 
     /// <summary>Every file that was read for it, itself first.</summary>
     public IReadOnlyList<FileBytes> Inputs { get; init; } = [];
+
+    /// <summary>Room the kit asks for between what passes each other.</summary>
+    public ClearanceMargins Margins { get; init; } = ClearanceMargins.Usual;
 
     /// <summary>The struts this kit has, front first.</summary>
     public IEnumerable<(AxleEnd End, StrutDesign Design)> Struts()

@@ -26,6 +26,13 @@ public sealed record SuspensionPart(
 
     public IReadOnlyList<Point> Tower { get; init; } = [];
 
+    /// <summary>The body's lowest fixed parts.</summary>
+    public IReadOnlyList<Point> Underbody { get; init; } = [];
+
+    public BarDiameters Diameters { get; init; } = new();
+
+    public IReadOnlyList<CornerLine> Lines { get; init; } = [];
+
     /// <exception cref="ArgumentException">The points leave the wheel no travel, or more than one way to go.</exception>
     public Linkage Linkage() => new(Suspension() with
     {

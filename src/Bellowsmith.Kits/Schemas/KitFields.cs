@@ -30,7 +30,7 @@ internal static class KitFields
             May("topOutMargin", _limit), May("solidMargin", _limit), May("droop", _limit), May("stopContact", _limit),
         ])
     {
-        Refused = new Dictionary<string, string> { ["threadEngagement"] = "Take it out: this limit can never be waived." },
+        Refused = NeverWaived.Keys,
     };
 
     private static readonly Shape _slide = Range(Length("-60 mm", "60 mm", "8 mm"));
@@ -70,7 +70,8 @@ internal static class KitFields
             Need("car", new PartShape(CarFields.Kind)),
             Need("struts", Fields(May("front", _strut), May("rear", _strut))),
             May("ambient", Ambient),
-            May("altitude", Length("-500 m", "9000 m", "450 m"))));
+            May("altitude", Length("-500 m", "9000 m", "450 m")),
+            May("clearance", ClearanceFields.Clearance)));
 
     private static ObjectShape Range(Shape end) => new([.. Ends(end)]);
 

@@ -21,6 +21,7 @@ public static class KitReader
         {
             WrittenUnits = reading.WrittenUnits,
             Inputs = reading.Inputs,
+            Margins = ClearanceFields.Read(kit.Member("clearance")),
         };
     }
 

@@ -52,6 +52,7 @@ internal static class SuspensionFields
                 May("rackTravel", Length("1 mm", "200 mm", "62 mm"), "From the middle to either lock."),
                 .. Halfshaft.Select(name => May(name, Point)),
                 .. Body.Select(name => May(name, new SomeShape(Point, "points, each x forward, y left, z up"))),
+                .. PassingFields.All,
             ],
             [.. Kinds.Select(kind => (IReadOnlyList<Field>)[Need(kind.Key, Points(kind.Kind, kind.Points, kind.Seats))])]));
 

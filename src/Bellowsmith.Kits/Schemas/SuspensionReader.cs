@@ -31,6 +31,9 @@ public static class SuspensionReader
                 ArchEdge = Several(suspension, "archEdge"),
                 Liner = Several(suspension, "liner"),
                 Tower = Several(suspension, "tower"),
+                Underbody = Several(suspension, "underbody"),
+                Diameters = PassingReader.Diameters(suspension.Member("diameters")),
+                Lines = PassingReader.Lines(suspension.Member("lines")),
             };
             return Checked(part, group) ? part : null;
         }

@@ -1,0 +1,63 @@
+using Bellowsmith.Kits.Studies.Travel;
+using Bellowsmith.Kits.Studies.WheelFit;
+
+namespace Bellowsmith.Kits.Studies.Clearance;
+
+/// <summary>One corner to be swept: its points, bodies and how far wheel and rack go.</summary>
+public sealed class ClearanceCase
+{
+    /// <summary>Taken either way where the kit does not say how far the wheel goes. No source.</summary>
+    public const double UsualTravel_m = 0.060;
+
+    private ClearanceCase(Kit kit, WheelCorner corner, SuspensionPart part)
+    {
+        (Corner, Part, Margins, Loads) = (corner, part, kit.Margins, kit.Car.Loads);
+        (double? least, double? greatest) = Ends(corner.Travel);
+        TravelKnown = least is not null && greatest is not null;
+        Travel_m = (least ?? -UsualTravel_m, greatest ?? UsualTravel_m);
+    }
+
+    public WheelCorner Corner { get; }
+
+    public AxleEnd End => Corner.End;
+
+    public SuspensionPart Part { get; }
+
+    /// <summary>The kit's own over the usual ones.</summary>
+    public ClearanceMargins Margins { get; }
+
+    public IReadOnlyList<LoadCase> Loads { get; }
+
+    /// <summary>From full droop or lifted to full bump or aired out, whichever is further.</summary>
+    public (double Least_m, double Greatest_m) Travel_m { get; }
+
+    public bool TravelKnown { get; }
+
+    /// <summary>To either side; 0 where the wheel is not steered or nobody counted it.</summary>
+    public double RackTravel_m => Part.RackTravel_m is { } rack && Corner.Adjuster.Linkage!.HasRack ? rack : 0;
+
+    /// <summary>The corners whose points were measured, front first.</summary>
+    /// <exception cref="FaultsException">None is, or the car does not say its wheel.</exception>
+    public static IReadOnlyList<ClearanceCase> Of(Kit kit, StudyConditions conditions)
+    {
+        List<Fault> faults = [];
+        Kit[] measured = [.. Singly(kit).Where(one => SuspensionNeeds.Points(one, one.Struts().Single().End, faults) is not null)];
+        if (measured.Length == 0) throw new FaultsException(faults);
+        return [.. measured.Select(one => Of(one, WheelCorner.Of(one, conditions)))];
+    }
+
+    private static ClearanceCase Of(Kit kit, WheelCorner corner)
+    {
+        _ = corner.MeasuredWheel;
+        return new(kit, corner, corner.Axle.Suspension!);
+    }
+
+    private static IEnumerable<Kit> Singly(Kit kit) =>
+        kit.Struts().Select(strut => strut.End == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null });
+
+    private static (double? Least_m, double? Greatest_m) Ends(TravelResult? travel) => travel is null ? default
+        : (Further(travel.FullDroop, travel.Lifted, Math.Min), Further(travel.FullBump, travel.AiredOut, Math.Max));
+
+    private static double? Further(TravelState one, TravelState other, Func<double, double, double> further) =>
+        one.WheelTravel_m is { } first ? other.WheelTravel_m is { } second ? further(first, second) : first : other.WheelTravel_m;
+}

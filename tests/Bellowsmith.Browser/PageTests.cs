@@ -13,6 +13,9 @@ public sealed class PageTests(Served served)
     [InlineData("", "")]
     [InlineData(Served.Kit, "")]
     [InlineData(Served.Kit, "travel")]
+    [InlineData(Served.Kit, "geometry")]
+    [InlineData(Served.Kit, "wheel")]
+    [InlineData(Served.Kit, "touch")]
     [InlineData(Served.Kit, "damping")]
     [InlineData(Served.Kit, "ride")]
     [InlineData(Served.Kit, "settings")]
@@ -68,7 +71,7 @@ public sealed class PageTests(Served served)
         await page.WaitForSelectorAsync(".board[data-painted]");
         await BoardTests.Type(page, "height", "70 mm");
         foreach (string tab in new[] { "gauge pressure", "effective area", "map of rate" }) await page.Locator(".tabs label", new() { HasText = tab }).ClickAsync();
-        foreach (string question in new[] { "travel", "damping", "settings", "ride" }) await page.Locator($"[data-question={question}] > summary").ClickAsync();
+        foreach (string question in new[] { "travel", "geometry", "wheel", "touch", "damping", "settings", "ride" }) await page.Locator($"[data-question={question}] > summary").ClickAsync();
         await page.Locator("[data-play]").ClickAsync();
         await page.Locator(".all").ClickAsync();
         await Expect(page.Locator(".documents").First).ToBeVisibleAsync();

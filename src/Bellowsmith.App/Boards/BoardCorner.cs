@@ -35,6 +35,7 @@ public sealed class BoardCorner
         _aligned = new(question => AlignmentStudy.Answer(aligned!, question));
         _corner = new(key => WheelCorner.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)));
         _fit = new(key => WheelFitStudy.Answer(key.Corner, new WheelFitQuestion(_axle.Wheel!, key.Wheel, key.Spacer_m)));
+        Touch = new(kit, standing);
         _tilted = new(key => WheelFitStudy.Again(key.Fit, key.Camber_rad));
     }
 
@@ -42,6 +43,9 @@ public sealed class BoardCorner
     public IReadOnlyList<Fault> GeometryFaults { get; }
 
     public IReadOnlyList<Fault> AlignmentFaults { get; }
+
+    /// <summary>What touches what.</summary>
+    public BoardTouch Touch { get; }
 
     /// <summary>Null where nothing says how far the car was lowered.</summary>
     private LoweringResult? Lowering { get; }
@@ -51,11 +55,11 @@ public sealed class BoardCorner
     /// <param name="strut">The strut with its drive height at the setting.</param>
     /// <param name="travel">How far it goes; null where the kit says too little.</param>
     /// <param name="asked">What is asked of the corner.</param>
-    /// <param name="isDue">Whether a question is answered anew; else it keeps the answer it has.</param>
-    public BoardCornerView At(StrutCase strut, TravelResult? travel, CornerAsked asked, Func<string, bool> isDue)
+    /// <param name="due">Which questions are answered anew; the others keep the answer they have.</param>
+    public BoardCornerView At(StrutCase strut, TravelResult? travel, CornerAsked asked, Due due)
     {
         double height = strut.Design.DriveHeight_m!.Value;
-        WheelCorner corner = isDue(Questions.Wheel) || _corner.Last is null ? _corner.Of((strut.Load, height)) : _corner.Last;
+        WheelCorner corner = due.Of(Questions.Wheel) || _corner.Last is null ? _corner.Of((strut.Load, height)) : _corner.Last;
         return new BoardCornerView
         {
             Asked = asked,
@@ -68,14 +72,15 @@ public sealed class BoardCorner
             Bodies = corner.Bodies,
             Lowering = Lowering,
             Aligned = AlignmentFaults.Count == 0 ? _aligned.Of(new AlignmentQuestion(asked.Camber_rad, asked.Toe_rad)) : null,
-            Fit = isDue(Questions.Wheel) ? Fit(corner, asked) : _tilted.Last,
+            Fit = due.Of(Questions.Wheel) ? Fit(corner, asked) : _tilted.Last,
+            Swept = Touch.At(strut.Load, height, Tried(asked), asked, due),
         };
     }
 
-    private WheelFitResult? Fit(WheelCorner corner, CornerAsked asked)
-    {
-        if (_axle.Wheel is not { } own) return null;
-        RoadWheel tried = WheelText.Wheel(asked.Wheel) is { } other && asked.Wheel != WheelText.Of(own) ? other : own;
-        return _tilted.Of((_fit.Of((corner, tried, asked.Spacer_m)), asked.CamberChange_rad));
-    }
+    private WheelFitResult? Fit(WheelCorner corner, CornerAsked asked) => Tried(asked) is { } tried
+        ? _tilted.Of((_fit.Of((corner, tried, asked.Spacer_m)), asked.CamberChange_rad)) : null;
+
+    // The car's own may know its section from a catalogue; what is typed does not.
+    private RoadWheel? Tried(CornerAsked asked) =>
+        WheelText.Wheel(asked.Wheel) is { } other && (_axle.Wheel is not { } own || asked.Wheel != WheelText.Of(own)) ? other : _axle.Wheel;
 }

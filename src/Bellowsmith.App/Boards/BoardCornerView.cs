@@ -3,6 +3,7 @@ using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies.Alignment;
 using Bellowsmith.Kits.Studies.Bodies;
+using Bellowsmith.Kits.Studies.Clearance;
 using Bellowsmith.Kits.Studies.Lowering;
 using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Physics;
@@ -35,6 +36,8 @@ public sealed record BoardCornerView
 
     public required WheelFitResult? Fit { get; init; }
 
+    public required ClearanceResult? Swept { get; init; }
+
     public string OwnWheel => Own is { } wheel ? WheelText.Of(wheel) : "";
 
     public double StaticCamber_rad => Part?.StaticCamber_rad ?? 0;
@@ -43,6 +46,9 @@ public sealed record BoardCornerView
 
     /// <summary>Where the tried wheel is looked at: as asked, else where it lacks most of a margin.</summary>
     public double LookedAt_m => Math.Min(Asked.LookedAt_m ?? Fit?.New?.Arch?.Travel_m ?? 0, FullBump_m);
+
+    /// <summary>Where the swept corner is looked at: as asked, else where it has least room.</summary>
+    public (double Travel_m, double Rack_m) Touch => Asked.Touch ?? (Swept?.Pairs is [var least, ..] ? (least.Travel_m, least.Rack_m) : (0, 0));
 
     /// <summary>Where the wheel stands as asked; null where it cannot.</summary>
     public LinkageState? Here => Linkage?.At(Asked.Travel_m, Asked.Rack_m).State;
@@ -60,6 +66,32 @@ public sealed record BoardCornerView
         yield return ("side", views.Side());
         yield return ("plan", views.Plan());
     }
+
+    /// <summary>The swept corner at the place looked at, with the pair that has least room there and all that lack some; empty where nothing was swept.</summary>
+    public IEnumerable<(string Id, CarView View)> TouchViews(DisplayUnits units, double text_mm)
+    {
+        if (Swept is not { } swept || Look is not { } look) yield break;
+        RoadWheel wheel = swept.Question.Wheel ?? Own!;
+        CornerScene scene = new()
+        {
+            Part = Part!,
+            Here = look.State,
+            Wheel = (wheel, new WheelChange(Own!, wheel, swept.Question.Spacer_m).Shift_m),
+            Bodies = Bodies,
+            Handles = (CornerAsking.TouchTravel, CornerAsking.TouchRack),
+            Gaps = [.. look.Pairs.Where((pair, k) => k == 0 || !pair.Holds).Take(MostShown)
+                .Select((pair, k) => new ViewGap($"gap{k}", ClearanceWords.Name(pair.Pair), pair.Gap.On, pair.Gap.Other, pair.Gap.Distance_m, pair.Holds))],
+        };
+        CornerViews views = new(scene, units, text_mm);
+        yield return ("touchFront", views.Front());
+        yield return ("touchSide", views.Side());
+        yield return ("touchPlan", views.Plan());
+    }
+
+    /// <summary>How near every pair is where it is looked at.</summary>
+    public ClearanceLook? Look => Swept is { } swept ? ClearanceLook.Of(swept, Touch.Travel_m, Touch.Rack_m) : null;
+
+    private const int MostShown = 4;
 
     /// <summary>The tried wheel from ahead, with the gaps it leaves where it is looked at; empty without points.</summary>
     public IEnumerable<(string Id, CarView View)> FitViews(DisplayUnits units, double text_mm)

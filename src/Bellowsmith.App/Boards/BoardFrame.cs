@@ -55,6 +55,7 @@ public sealed class BoardFrame
     {
         Questions.Geometry => View.Corner.Views(View.Units, _board.ViewTextHeight_mm),
         Questions.Wheel => View.Corner.FitViews(View.Units, _board.ViewTextHeight_mm),
+        Questions.Touch => View.Corner.TouchViews(View.Units, _board.ViewTextHeight_mm),
         _ => [],
     }];
 
@@ -86,6 +87,7 @@ public sealed class BoardFrame
         frame.Json["views"] = new JsonObject(Views.Select(v => KeyValuePair.Create(v.Id, (JsonNode?)Of(v.View))));
         if (Ladder is not null) frame.Json["ladder"] = LadderSvg.Of(Ladder);
         frame.Json["charts"] = new JsonObject(Charts.Concat(Of(_board.Open)).Select(c => KeyValuePair.Create(c.Id, (JsonNode?)ChartFrame.Of(frame, c))));
+        if (_board.Open == Questions.Touch && View.Corner.Swept is { } swept) frame.Json["room"] = RoomSvg.Of(swept, View.Corner.Touch, View.Units);
         if (View.Map != known) frame.Json["map"] = ChartFrame.Of(frame, View.Map);
         frame.Json["mapAt"] = MapAt();
         if (View.Bump is { } bump && _board.Open == Questions.Ride)

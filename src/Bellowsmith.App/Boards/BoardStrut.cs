@@ -69,8 +69,8 @@ public sealed class BoardStrut
     /// <param name="asked">What is asked beside it.</param>
     /// <param name="units">Units shown.</param>
     /// <param name="textHeight_mm">Height of the drawing's letters in mm of the strut.</param>
-    /// <param name="isDue">Whether a question is answered anew; else it keeps the answer it has.</param>
-    public BoardView At(StrutSetting setting, Asked asked, DisplayUnits units, double textHeight_mm, Func<string, bool> isDue)
+    /// <param name="due">Which questions are answered anew; the others keep the answer they have.</param>
+    public BoardView At(StrutSetting setting, Asked asked, DisplayUnits units, double textHeight_mm, Due due)
     {
         StrutCase strut = _case.Of((setting.Load, setting.Wanted is { } w ? new Target(w.Kind, w.Value.Si) : null));
         InstalledHeightResult? result = _result.Of(strut);
@@ -88,13 +88,13 @@ public sealed class BoardStrut
             Result = result,
             Here = InstalledHeightStudy.At(strut, height),
             Travel = travel,
-            Corner = Corner.At(fixedHere, travel, asked.Corner, isDue),
+            Corner = Corner.At(fixedHere, travel, asked.Corner, due),
             Asked = asked,
             Clicks = Damper.Clicks,
             Click = setting.Click ?? Damper.MiddleClick,
-            Damping = Damper.Damping(setting.Load, height, asked.Ratio, isDue(Questions.Damping)),
-            Ride = Damper.Ride(setting.Load, stands, asked.Drive, isDue(Questions.Ride)),
-            Bump = Damper.Bump(setting.Load, stands, Bump.Usual(asked.Bump), asked.BumpSpeed_m_per_s, isDue(Questions.Ride)),
+            Damping = Damper.Damping(setting.Load, height, asked.Ratio, due.Of(Questions.Damping)),
+            Ride = Damper.Ride(setting.Load, stands, asked.Drive, due.Of(Questions.Ride)),
+            Bump = Damper.Bump(setting.Load, stands, Bump.Usual(asked.Bump), asked.BumpSpeed_m_per_s, due.Of(Questions.Ride)),
             Sweep = _sweep.Of(strut),
             Map = _map.Of((setting.Load, units)),
             Section = _drawing.Of((setting.Load, units, textHeight_mm)).At(height),

@@ -20,6 +20,9 @@ public sealed record CornerAsked(double Travel_m, double Rack_m)
     /// <summary>Change of camber for the wheel tried.</summary>
     public double CamberChange_rad { get; init; }
 
+    /// <summary>Where the swept corner is looked at: wheel travel, bump +, and rack, to the left +, m; null where it has least room.</summary>
+    public (double Travel_m, double Rack_m)? Touch { get; init; }
+
     /// <summary>Where the tried wheel is looked at, from drive height, bump +; null where it comes nearest.</summary>
     public double? LookedAt_m { get; init; }
 }

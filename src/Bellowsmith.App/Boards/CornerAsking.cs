@@ -6,19 +6,21 @@ namespace Bellowsmith.App.Boards;
 /// <summary>What a hand may ask of one corner: where its wheel stands, how it is aligned, which wheel is tried.</summary>
 public static class CornerAsking
 {
-    public const string Travel = "zw", Rack = "rack", Camber = "camber", Toe = "toe", Spacer = "spacer", Change = "camberChange", LookedAt = "lookedAt", Wheel = "wheel";
+    public const string Travel = "zw", Rack = "rack", Camber = "camber", Toe = "toe", Spacer = "spacer", Change = "camberChange", LookedAt = "lookedAt", Wheel = "wheel", TouchTravel = "touchTravel", TouchRack = "touchRack";
 
     private const double Degree = Math.PI / 180, MostSpacer_m = 0.030, MostCamber_rad = 6 * Degree, MostToe_rad = 2 * Degree, MostChange_rad = 4 * Degree;
 
     private static readonly CornerField[] _fields =
     [
-        new(Travel, Dimension.Length, view => (view.FullDroop_m, view.FullBump_m), view => view.Asked.Travel_m, (asked, travel) => asked with { Travel_m = travel }),
-        new(Rack, Dimension.Length, view => (-view.RackTravel_m, view.RackTravel_m), view => view.Asked.Rack_m, (asked, rack) => asked with { Rack_m = rack }),
-        new(Camber, Dimension.Angle, _ => (-MostCamber_rad, MostCamber_rad), view => view.Asked.Camber_rad ?? view.StaticCamber_rad, (asked, camber) => asked with { Camber_rad = camber }),
-        new(Toe, Dimension.Angle, _ => (-MostToe_rad, MostToe_rad), view => view.Asked.Toe_rad ?? view.StaticToe_rad, (asked, toe) => asked with { Toe_rad = toe }),
-        new(Spacer, Dimension.Length, _ => (0, MostSpacer_m), view => view.Asked.Spacer_m, (asked, spacer) => asked with { Spacer_m = spacer }),
-        new(Change, Dimension.Angle, _ => (-MostChange_rad, MostChange_rad), view => view.Asked.CamberChange_rad, (asked, change) => asked with { CamberChange_rad = change }),
-        new(LookedAt, Dimension.Length, view => (0, view.FullBump_m), view => view.LookedAt_m, (asked, travel) => asked with { LookedAt_m = travel }),
+        new(Travel, Dimension.Length, view => (view.FullDroop_m, view.FullBump_m), view => view.Asked.Travel_m, (view, travel) => view.Asked with { Travel_m = travel }),
+        new(Rack, Dimension.Length, view => (-view.RackTravel_m, view.RackTravel_m), view => view.Asked.Rack_m, (view, rack) => view.Asked with { Rack_m = rack }),
+        new(Camber, Dimension.Angle, _ => (-MostCamber_rad, MostCamber_rad), view => view.Asked.Camber_rad ?? view.StaticCamber_rad, (view, camber) => view.Asked with { Camber_rad = camber }),
+        new(Toe, Dimension.Angle, _ => (-MostToe_rad, MostToe_rad), view => view.Asked.Toe_rad ?? view.StaticToe_rad, (view, toe) => view.Asked with { Toe_rad = toe }),
+        new(Spacer, Dimension.Length, _ => (0, MostSpacer_m), view => view.Asked.Spacer_m, (view, spacer) => view.Asked with { Spacer_m = spacer }),
+        new(Change, Dimension.Angle, _ => (-MostChange_rad, MostChange_rad), view => view.Asked.CamberChange_rad, (view, change) => view.Asked with { CamberChange_rad = change }),
+        new(LookedAt, Dimension.Length, view => (0, view.FullBump_m), view => view.LookedAt_m, (view, travel) => view.Asked with { LookedAt_m = travel }),
+        new(TouchTravel, Dimension.Length, view => (view.FullDroop_m, view.FullBump_m), view => view.Touch.Travel_m, (view, travel) => view.Asked with { Touch = (travel, view.Touch.Rack_m) }),
+        new(TouchRack, Dimension.Length, view => (-view.RackTravel_m, view.RackTravel_m), view => view.Touch.Rack_m, (view, rack) => view.Asked with { Touch = (view.Touch.Travel_m, rack) }),
     ];
 
     public static bool Has(string field) => field == Wheel || Field(field) is not null;
@@ -41,7 +43,7 @@ public static class CornerAsking
     {
         Slider slider = SliderOf(view, name);
         double held = Math.Clamp(Math.Round(shown / slider.Fine) * slider.Fine, slider.Least, slider.Greatest);
-        return Field(name)!.With(view.Asked.Corner, held / Shown(view, Field(name)!.Dimension).Scale);
+        return Field(name)!.With(view.Corner, held / Shown(view, Field(name)!.Dimension).Scale);
     }
 
     /// <summary>What a typed text asks, or why it cannot be.</summary>
@@ -53,7 +55,7 @@ public static class CornerAsking
         string unit = field.Dimension == Dimension.Angle ? "deg" : view.Units.Symbol(field.Dimension);
         return Quantity.Read(Hands.InUnit(text.Replace("°", " deg", StringComparison.Ordinal).Replace('−', '-'), unit), field.Dimension, out _) is { } found
             && found.Si >= least - 1e-9 && found.Si <= greatest + 1e-9
-            ? (field.With(view.Asked.Corner, found.Si), null)
+            ? (field.With(view.Corner, found.Si), null)
             : (null, $"Found \"{text.Trim()}\"; write {(field.Dimension == Dimension.Angle ? "an angle" : "a length")} from {Text(view, field.Dimension, least)} to {Text(view, field.Dimension, greatest)}.");
     }
 
@@ -64,6 +66,7 @@ public static class CornerAsking
         (say["zw.label"], say["rack.label"]) = ("wheel travel, bump +", "rack, to the left +");
         (say["camber.label"], say["toe.label"]) = ("wanted camber", "wanted toe, per wheel");
         (say["spacer.label"], say["camberChange.label"], say["lookedAt.label"]) = ("spacer", "camber change", "looked at, wheel travel");
+        (say["touchTravel.label"], say["touchRack.label"]) = ("wheel travel, bump +", "rack, to the left +");
         say["wheel.label"] = "wheel tried";
         say["wheel.value"] = view.Asked.Corner.Wheel.Length > 0 ? view.Asked.Corner.Wheel : view.Corner.OwnWheel;
         foreach (string name in _fields.Select(field => field.Name).Append(Wheel))
@@ -83,5 +86,5 @@ public static class CornerAsking
     private static string Text(BoardView view, Dimension dimension, double si) => dimension == Dimension.Angle ? LinkageWords.Angle(si) : view.Units.Text(dimension, si);
 
     private sealed record CornerField(
-        string Name, Dimension Dimension, Func<BoardCornerView, (double Least, double Greatest)> Range, Func<BoardCornerView, double> Value, Func<CornerAsked, double, CornerAsked> With);
+        string Name, Dimension Dimension, Func<BoardCornerView, (double Least, double Greatest)> Range, Func<BoardCornerView, double> Value, Func<BoardCornerView, double, CornerAsked> With);
 }

@@ -9,6 +9,8 @@ public sealed class Kept<TKey, TValue>(Func<TKey, TValue> make)
     /// <summary>What was made last, whatever it was asked for; nothing before.</summary>
     public TValue? Last => _last is { } last ? last.Value : default;
 
+    public bool Has(TKey key) => _last is { } last && last.Key.Equals(key);
+
     public TValue Of(TKey key)
     {
         if (_last is { } last && last.Key.Equals(key)) return last.Value;

@@ -17,7 +17,7 @@ public sealed class KitBoard
 {
     private readonly Dictionary<AxleEnd, BoardStrut> _struts = [];
     private readonly History _history;
-    private readonly Kept<(AxleEnd End, StrutSetting Setting, Asked Asked, DisplayUnits Units, double TextHeight_mm, string? Alone), BoardView> _view;
+    private readonly Kept<(AxleEnd End, StrutSetting Setting, Asked Asked, DisplayUnits Units, double TextHeight_mm, Due Due), BoardView> _view;
     private Setting _saved;
     private DisplayUnits? _written;
 
@@ -32,7 +32,7 @@ public sealed class KitBoard
         End = _struts.Keys.Min();
         _saved = new Setting(_struts.GetValueOrDefault(AxleEnd.Front)?.Start, _struts.GetValueOrDefault(AxleEnd.Rear)?.Start);
         _history = new History(_saved);
-        _view = new(key => _struts[key.End].At(key.Setting, key.Asked, key.Units, key.TextHeight_mm, question => key.Alone is null || key.Alone == question));
+        _view = new(key => _struts[key.End].At(key.Setting, key.Asked, key.Units, key.TextHeight_mm, key.Due));
     }
 
     public Kit Kit { get; }
@@ -69,6 +69,8 @@ public sealed class KitBoard
     /// <summary>Whether a hand is down: the answers that take long then follow it only where their question is open.</summary>
     public bool IsHeld { get; private set; }
 
+    private Due Due => new(Open, IsHeld);
+
     /// <summary>What was wrong with the last text typed, by the field it was typed into.</summary>
     public (string Field, string Words)? Refused { get; private set; }
 
@@ -82,6 +84,8 @@ public sealed class KitBoard
     public IReadOnlyList<Fault> GeometryFaults => _struts[End].Corner.GeometryFaults;
 
     public IReadOnlyList<Fault> AlignmentFaults => _struts[End].Corner.AlignmentFaults;
+
+    public IReadOnlyList<Fault> TouchFaults => _struts[End].Corner.Touch.Faults;
 
     public IReadOnlyList<Fault> RideFaults => _struts[End].Damper.RideFaults;
 
@@ -99,7 +103,7 @@ public sealed class KitBoard
         _ => _written ??= DisplayUnits.Written(Kit.WrittenUnits),
     };
 
-    public BoardView View() => _view.Of((End, _history.Now.At(End)!, Asked, Units, TextHeight_mm, IsHeld ? Open : null));
+    public BoardView View() => _view.Of((End, _history.Now.At(End)!, Asked, Units, TextHeight_mm, Due));
 
     /// <summary>Every strut as it is set now, for the printed sheet.</summary>
     public IEnumerable<StrutCase> Settled() => _struts.Select(s => s.Value.Settled(_history.Now.At(s.Key)!));
@@ -148,12 +152,18 @@ public sealed class KitBoard
             case "redo": _history.Redo(); break;
             case "text" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): TextHeight_mm = Math.Clamp(height, 2, 30); break;
             case "viewText" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): ViewTextHeight_mm = Math.Clamp(height, 5, 80); break;
+            case "place" when Places(choice) is var (travel, rack): Asked = Asked with { Corner = Asked.Corner with { Touch = (travel, rack) } }; break;
+            case "closest": Asked = Asked with { Corner = Asked.Corner with { Touch = null } }; break;
             case "looked": Asked = Asked with { Corner = Asked.Corner with { LookedAt_m = null } }; break;
             case "enough" when View().Corner.Fit?.LeastCamber is { } least: Asked = Asked with { Corner = Asked.Corner with { CamberChange_rad = least.Camber_rad } }; break;
             case "atRest": Asked = Asked with { Corner = Asked.Corner with { Travel_m = 0, Rack_m = 0 } }; break;
             case "save": Save(); break;
         }
     }
+
+    // "travel rack", m.
+    private static (double Travel_m, double Rack_m)? Places(string choice) => choice.Split(' ') is [var travel, var rack]
+        && double.TryParse(travel, CultureInfo.InvariantCulture, out double z) && double.TryParse(rack, CultureInfo.InvariantCulture, out double r) ? (z, r) : null;
 
     private MapAsked MapNow() => MapVariables is { Count: > 1 } variables ? Asked.Map.Within(variables) : Asked.Map;
 

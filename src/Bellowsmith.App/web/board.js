@@ -48,6 +48,8 @@ class Board {
     });
     on(this.root, "focusout", event => { delete event.target.dataset?.begun; });
     on(this.root, "click", event => {
+      const place = event.target.closest("[data-place]");
+      if (place) this.choose("place", place.dataset.place);
       const button = event.target.closest("button");
       if (button?.dataset.choose) this.choose(button.dataset.choose, "");
       if (button?.dataset.sheet) this.sheet(button.dataset.sheet);
@@ -251,6 +253,8 @@ class Board {
     const rungs = this.root.querySelector("[data-ladder]");
     if (rungs && frame.ladder) rungs.innerHTML = frame.ladder;
     this.paintViews(frame.views);
+    const room = this.root.querySelector("[data-room]");
+    if (room && frame.room) room.innerHTML = frame.room;
     this.judge(frame);
     this.measure();
     this.repaint();
@@ -293,8 +297,7 @@ class Board {
         slide.value = slider.value;
         slide.setAttribute("aria-valuetext", slider.text);
       }
-      const handle = this.root.querySelector(`[data-handle="${field}"]`);
-      if (handle && frame.handles[field]) {
+      for (const handle of frame.handles[field] ? this.root.querySelectorAll(`[data-handle="${field}"]`) : []) {
         for (const [name, value] of Object.entries({ valuenow: slider.value, valuemin: slider.least, valuemax: slider.greatest, valuetext: slider.text }))
           handle.setAttribute(`aria-${name}`, value);
       }

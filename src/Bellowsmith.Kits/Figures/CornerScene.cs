@@ -24,6 +24,9 @@ public sealed record CornerScene
     /// <summary>Bellows and strut; null where the kit says too little.</summary>
     public CornerBodies? Bodies { get; init; }
 
+    /// <summary>What a hand that drags the wheel or the tie rod's end moves.</summary>
+    public (string Travel, string Rack) Handles { get; init; } = ("zw", "rack");
+
     /// <summary>Only what stands above the wheel's middle, where a wheel meets arch and strut.</summary>
     public bool UpperHalf { get; init; }
 

@@ -23,13 +23,13 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
         _pen.Line(DrawingRole.Centre, "middle", new(0, _frame.Bottom), new(0, _frame.Top));
         RollCentre();
         Camber();
-    }, FrontSummary(), [new ViewHandle("zw", On(scene.Here.WheelCentre), scene.Here.Travel_m, 0, 0.001)]);
+    }, FrontSummary(), [new ViewHandle(scene.Handles.Travel, On(scene.Here.WheelCentre), scene.Here.Travel_m, 0, 0.001)]);
 
     public CarView Side() => View(Viewpoint.Side, () => { }, SideSummary(), []);
 
     public CarView Plan() => View(Viewpoint.Plan, Toe, PlanSummary(),
         scene.Here.Linkage.HasRack && scene.Here.Links.FirstOrDefault(link => link.Part == LinkagePart.TieRod) is { Outer: var outer }
-            ? [new ViewHandle("rack", On(outer), scene.Here.Rack_m, 0.001, 0)] : []);
+            ? [new ViewHandle(scene.Handles.Rack, On(outer), scene.Here.Rack_m, 0.001, 0)] : []);
 
     private CarView View(Viewpoint from, Action own, string summary, IReadOnlyList<ViewHandle> handles)
     {

@@ -1,0 +1,47 @@
+using Bellowsmith.Kits;
+using Bellowsmith.Kits.Studies;
+using Bellowsmith.Kits.Studies.Clearance;
+using Bellowsmith.Kits.Tables;
+using Bellowsmith.Physics;
+
+namespace Bellowsmith.App.Boards;
+
+/// <summary>
+/// What touches what at one corner of the board. A whole sweep takes the better part of a second, so it runs where its question is open and the
+/// hand has let go; under a hand fewer places are looked at, and closed it keeps the answer it has while nothing it rests on moves.
+/// </summary>
+public sealed class BoardTouch
+{
+    private readonly Kept<(string Load, double Height_m), ClearanceCase> _corner;
+    private readonly Kept<(ClearanceCase Corner, ClearanceQuestion Question), ClearanceResult> _whole, _live;
+
+    /// <param name="kit">One strut alone, its drive height known.</param>
+    /// <param name="standing">The kit with its strut at another drive height.</param>
+    public BoardTouch(Kit kit, Func<double, Kit> standing)
+    {
+        (_, Faults) = Faulty.Of(() => ClearanceCase.Of(kit, new StudyConditions())[0]);
+        _corner = new(key => ClearanceCase.Of(standing(key.Height_m), new StudyConditions(Load: key.Load))[0]);
+        _whole = new(key => ClearanceStudy.Answer(key.Corner, key.Question));
+        _live = new(key => ClearanceStudy.Answer(key.Corner, key.Question));
+    }
+
+    /// <summary>What the question lacks; empty where it can be answered.</summary>
+    public IReadOnlyList<Fault> Faults { get; }
+
+    /// <summary>Null where the kit says too little, and before it was first open at this setting.</summary>
+    public ClearanceResult? At(string load, double height_m, RoadWheel? wheel, CornerAsked asked, Due due)
+    {
+        if (Faults.Count > 0 || (_whole.Last is null && !due.IsOpen(Questions.Touch))) return null;
+        ClearanceCase corner = _corner.Of((load, height_m));
+        ClearanceQuestion question = new()
+        {
+            Wheel = wheel,
+            Spacer_m = asked.Spacer_m,
+            Camber_rad = asked.CamberChange_rad,
+            Margins = corner.Margins,
+            Rules = GroundRuleTable.Usual,
+        };
+        if (due.IsOpen(Questions.Touch) && due.IsHeld) return _live.Of((corner, question with { Density = Density.Live, WithChanges = false }));
+        return due.IsOpen(Questions.Touch) || _whole.Has((corner, question)) ? _whole.Of((corner, question)) : null;
+    }
+}

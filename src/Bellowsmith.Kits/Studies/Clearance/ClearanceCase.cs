@@ -36,6 +36,9 @@ public sealed class ClearanceCase
     /// <summary>To either side; 0 where the wheel is not steered or nobody counted it.</summary>
     public double RackTravel_m => Part.RackTravel_m is { } rack && Corner.Adjuster.Linkage!.HasRack ? rack : 0;
 
+    /// <summary>How far the top mount's bearing tilts before it meets its stop; null where the kit does not say.</summary>
+    public double? TiltLimit_rad { get; init; }
+
     /// <summary>The corners whose points were measured, front first.</summary>
     /// <exception cref="FaultsException">None is, or the car does not say its wheel.</exception>
     public static IReadOnlyList<ClearanceCase> Of(Kit kit, StudyConditions conditions)

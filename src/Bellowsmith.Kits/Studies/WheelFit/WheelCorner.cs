@@ -19,9 +19,9 @@ public sealed class WheelCorner
     {
         (_kitFile, End, Axle, Load) = (kitFile, end, axle, load);
         Adjuster = new(end, axle.Suspension, design.Adjusters);
-        var travel = strut is null ? null : TravelStudy.Answer(strut);
-        (FullBump_m, FullBumpKnown) = travel?.FullBump.WheelTravel_m is { } bump ? (bump, true) : (UsualBump_m, false);
-        if (strut is not null && travel?.Drive.SpringHeight_m is { } height) Bodies = new(strut, height);
+        Travel = strut is null ? null : TravelStudy.Answer(strut);
+        (FullBump_m, FullBumpKnown) = Travel?.FullBump.WheelTravel_m is { } bump ? (bump, true) : (UsualBump_m, false);
+        if (strut is not null && Travel?.Drive.SpringHeight_m is { } height) Bodies = new(strut, height);
     }
 
     public AxleEnd End { get; }
@@ -31,6 +31,9 @@ public sealed class WheelCorner
     public LoadCase Load { get; }
 
     public CamberAdjuster Adjuster { get; }
+
+    /// <summary>How far it moves, with its strut; null where the kit does not say enough.</summary>
+    public TravelResult? Travel { get; }
 
     /// <summary>Bellows and strut; null where the kit has no air spring or does not say how high it stands.</summary>
     public CornerBodies? Bodies { get; }

@@ -32,7 +32,7 @@ internal static class ClearanceView
         else screen.Answer(words.Answer());
         if (words.Camber() is { } camber) screen.Say(camber);
         Pairs(screen, result, words, units);
-        foreach (ClearanceFinding finding in result.Findings) screen.Point(Verdict(finding.Holds), $"{words.Finding(finding)}{(finding.CanBeWaived ? "" : ", never waived")}");
+        foreach (ClearanceFinding finding in result.Findings.Where(finding => finding is not { Rule: ClearanceRule.LineNearTaut, Holds: true })) screen.Point(Verdict(finding.Holds), $"{words.Finding(finding)}{(finding is { Holds: false, CanBeWaived: false } ? ": never waived" : "")}.");
         foreach (LoadStance load in result.Loads) screen.Point("load", $"{load.Load}: {words.Load(load)}.");
         if (result.Ground.Count > 0) screen.Point("ground", $"{words.GroundHeights()}.");
         foreach (GroundFinding finding in result.GroundFindings.Where(_ => result.Ground.Count > 0)) screen.Point(Verdict(finding.Holds), $"{words.Ground(finding)}.");
@@ -44,11 +44,11 @@ internal static class ClearanceView
         if (result.Pairs.Count == 0) return;
         string length = units.Symbol(Dimension.Length);
         screen.Table(
-            ["", $"gap {length}", $"asked {length}", "wheel", "rack", .. result.Sensitivities.Select(words.Change)],
+            ["", $"gap {length}", $"asked {length}", $"wheel {length}", $"rack {length}", .. result.Sensitivities.Select(words.Change)],
             result.Pairs.Take(Most).Select((pair, k) => ((IReadOnlyList<string>)
             [
-                ClearanceWords.Name(pair.Pair), units.Number(Dimension.Length, pair.Gap.Distance_m), units.Number(Dimension.Length, pair.Margin_m), words.Travel(pair.Travel_m), words.Lock(pair.Rack_m),
-                .. result.Sensitivities.Select(change => units.Change(Dimension.Length, change.Gaps_m[k], 0).Replace($" {length}", "", StringComparison.Ordinal)),
+                ClearanceWords.Name(pair.Pair), units.Number(Dimension.Length, pair.Gap.Distance_m), units.Number(Dimension.Length, pair.Margin_m), units.Change(Dimension.Length, pair.Travel_m, 0).Split(' ')[0], units.Change(Dimension.Length, pair.Rack_m, 0).Split(' ')[0],
+                .. result.Sensitivities.Select(change => units.Change(Dimension.Length, change.Gaps_m[k], 0).Split(' ')[0]),
             ], !pair.Holds)));
     }
 

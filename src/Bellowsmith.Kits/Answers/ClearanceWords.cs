@@ -67,7 +67,7 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
         ClearanceRule.LineNearTaut => $"{finding.Of}: {Line(finding.Of!)}, {Length(finding.Limit)} asked (common practice, no source)",
         ClearanceRule.TyreOnBellows => Bellows("wheel to bellows", finding),
         ClearanceRule.TowerOnBellows => Bellows("bellows to tower", finding),
-        ClearanceRule.BearingTilt => $"the top mount tilts {Angle(finding.Value)} over the sweep, {(finding.Limit is null ? "its bearing's limit is not given" : $"its bearing allows {Angle(finding.Limit)}")}",
+        ClearanceRule.BearingTilt => $"the top mount's bearing tilts {Angle(finding.Value)} over the sweep, {Angle(finding.Limit)} allowed",
         ClearanceRule.SolidBeforeSpring => finding.Value is null ? "whether the stop is solid before the spring is at its least height is not known"
             : $"the stop is solid {Length(Math.Abs(finding.Value.Value))} {(finding.Value < 0 ? "below" : "above")} the spring's least height",
         ClearanceRule.ThreadEngagement => $"{Length(finding.Value)} of thread engaged, {Length(finding.Limit)} needed",

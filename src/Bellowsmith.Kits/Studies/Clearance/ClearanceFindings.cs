@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.Mount;
 using Bellowsmith.Kits.Studies.Travel;
 using Bellowsmith.Physics;
 
@@ -24,18 +25,22 @@ internal static class ClearanceFindings
         foreach (LineSlack line in lines)
         {
             yield return AtLeast(ClearanceRule.LineTaut, line.Slack_m, 0, line.Name);
-            yield return AtLeast(ClearanceRule.LineNearTaut, line.Slack_m, NearTaut_m, line.Name);
+            if (line.Slack_m >= 0) yield return AtLeast(ClearanceRule.LineNearTaut, line.Slack_m, NearTaut_m, line.Name);
         }
 
         yield return Apart(ClearanceRule.TyreOnBellows, pairs, pair => pair.IsOfWheel && pair.Other.Kind == BodyKind.Bellows);
         yield return Apart(ClearanceRule.TowerOnBellows, pairs, pair => pair.One.Kind == BodyKind.Bellows && pair.Other.Kind == BodyKind.Tower);
-        yield return AtMost(ClearanceRule.BearingTilt, sweep.States.OfType<LinkageState>().Select(state => state.Strut.Tilt_rad).DefaultIfEmpty(double.NaN).Max(), corner.TiltLimit_rad, null);
+        if (Tilt_rad(corner, sweep) is { } tilt) yield return AtMost(ClearanceRule.BearingTilt, tilt, corner.Mount!.SphericalBearing!.TiltLimit_rad, null);
         yield return AtLeast(ClearanceRule.SolidBeforeSpring, Travel(TravelRule.SolidBeforeSpring)?.Value_m, 0, null);
         if (Travel(TravelRule.ThreadEngagement) is { } thread) yield return AtLeast(ClearanceRule.ThreadEngagement, thread.Value_m, thread.Limit_m, null);
-        foreach (LoadStance load in loads) yield return AtMost(ClearanceRule.GaugePressure, load.GaugePressure_Pa, corner.Corner.Strut?.Part.MaxGaugePressure_Pa, load.Load);
+        foreach (LoadStance load in loads) yield return AtMost(ClearanceRule.GaugePressure, load.GaugePressure_Pa, corner.Corner.Travel?.Case.Part.MaxGaugePressure_Pa, load.Load);
 
         TravelFinding? Travel(TravelRule rule) => corner.Corner.Travel?.Findings.FirstOrDefault(finding => finding.Rule == rule);
     }
+
+    // From where the points were measured: a top mount that slides takes the bearing along as it stands. Null where the kit names no bearing.
+    private static double? Tilt_rad(ClearanceCase corner, ClearanceSweep sweep) => corner.Mount is not { SphericalBearing: not null } mount ? null
+        : sweep.States.OfType<LinkageState>().Select(state => (double?)MountStudy.Tilt_rad(mount, corner.Corner.Adjuster.Linkage!.Rest.Strut.Axis, state.Strut.Axis)).Max();
 
     // Touching is an overlap or none at all: there must be some gap.
     private static ClearanceFinding Apart(ClearanceRule rule, IReadOnlyList<PairGap> pairs, Func<PassingPair, bool> asked)

@@ -9,7 +9,7 @@ internal static class LoadStances
     /// <summary>Empty where the kit does not say how high the spring stands.</summary>
     public static LoadStance[] Of(ClearanceCase corner, CornerShapes shapes, double[] racks_m, ClearanceMargins margins)
     {
-        if (corner.Corner is not { Strut: { } strut, Bodies: { } bodies }) return [];
+        if (corner.Corner is not { Travel.Case: { } strut, Bodies: { } bodies }) return [];
         return [.. corner.Loads.Select(Of)];
 
         LoadStance Of(LoadCase load)

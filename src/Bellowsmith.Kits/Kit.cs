@@ -55,6 +55,17 @@ public sealed record StrutDesign(
 
     /// <summary>What aligns the wheel; null where the kit says nothing of it.</summary>
     public Adjusters? Adjusters { get; init; }
+
+    public TopMount? TopMount { get; init; }
+
+    /// <summary>What leads the damper's rod; null where the kit does not say.</summary>
+    public RodGuides? Guides { get; init; }
+
+    /// <summary>The spring's line of force against the strut's axis at drive height, seen from ahead, its foot outward +, rad.</summary>
+    public double SpringTilt_rad { get; init; }
+
+    /// <summary>Middle of the lower end plate from the strut's axis, outward +; null: the line runs through the top mount's joint.</summary>
+    public double? SpringOffset_m { get; init; }
 }
 
 public enum TargetKind { RideFrequency, WheelRate, SpringRate }

@@ -11,9 +11,10 @@ internal sealed class StrutOption
 
     /// <param name="command">Whose option.</param>
     /// <param name="whose">What is wanted of the strut, "Whose figure".</param>
-    public StrutOption(Command command, string whose)
+    /// <param name="otherwise">Which is meant where none is asked for.</param>
+    public StrutOption(Command command, string whose, string otherwise = "the kit's first")
     {
-        _strut = new("--strut") { Description = $"{whose}: front or rear; the kit's first where not given.", HelpName = "front|rear" };
+        _strut = new("--strut") { Description = $"{whose}: front or rear; {otherwise} where not given.", HelpName = "front|rear" };
         _strut.AcceptOnlyFromAmong(Names.Of(AxleEnd.Front), Names.Of(AxleEnd.Rear));
         command.Add(_strut);
     }
@@ -29,6 +30,10 @@ internal sealed class StrutOption
     /// <summary>The kit with the strut asked for alone.</summary>
     /// <exception cref="FaultsException">The kit has no such strut.</exception>
     public Kit Only(ParseResult parsed, Kit kit) => End(parsed, kit) == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null };
+
+    /// <summary>The same, and the whole kit where none is asked for.</summary>
+    /// <exception cref="FaultsException">The kit has no such strut.</exception>
+    public Kit OnlyIfAsked(ParseResult parsed, Kit kit) => parsed.GetValue(_strut) is null ? kit : Only(parsed, kit);
 
     /// <summary>Which of the kit's struts is asked for.</summary>
     /// <exception cref="FaultsException">The kit has no such strut.</exception>

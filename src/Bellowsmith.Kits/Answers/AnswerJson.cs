@@ -27,6 +27,8 @@ public static class AnswerJson
 
     public static string Write(LoweringAnswer answer) => JsonSerializer.Serialize(answer, _context.LoweringAnswer);
 
+    public static string Write(ClearanceAnswer answer) => JsonSerializer.Serialize(answer, _context.ClearanceAnswer);
+
     public static string Write(WheelAnswer answer) => JsonSerializer.Serialize(answer, _context.WheelAnswer);
 
     public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
@@ -70,6 +72,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(AlignmentAnswer))]
 [JsonSerializable(typeof(LoweringAnswer))]
 [JsonSerializable(typeof(WheelAnswer))]
+[JsonSerializable(typeof(ClearanceAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]

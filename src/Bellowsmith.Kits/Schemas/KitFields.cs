@@ -60,6 +60,10 @@ internal static class KitFields
         May("click", new NumberShape(0, 100), "Damper click driven with, counted from fully closed."),
         May("friction", new QuantityShape(Dimension.Force, "0 N", "2000 N", "40 N"), "Of strut and seals, beyond what the damper's dyno data hold."),
         May("adjusters", _adjusters, "How far each goes from where the suspension's points were measured, which is 0."),
+        May("topMount", TopMountFields.TopMount),
+        May("guides", TopMountFields.Guides, "What leads the damper's rod."),
+        May("springTilt", TopMountFields.SpringTilt, "The spring's line of force against the strut's axis at drive height, from ahead, its foot outward +."),
+        May("springOffset", TopMountFields.SpringOffset, "Middle of the lower end plate from the strut's axis, outward +; where not given the line runs through the top mount's joint."),
         May("limits", _limits));
 
     public static readonly DocumentKind Kind = new(

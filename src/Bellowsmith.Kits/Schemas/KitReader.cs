@@ -41,6 +41,10 @@ public static class KitReader
             Click = strut.Optional("click"),
             Friction_N = strut.Optional("friction"),
             Adjusters = AdjustersReader.Build(strut.Member("adjusters"), car?.At(end)?.Suspension),
+            TopMount = TopMountReader.Build(strut.Member("topMount")),
+            Guides = TopMountReader.Guides(strut.Member("guides")),
+            SpringTilt_rad = strut.Optional("springTilt") ?? 0,
+            SpringOffset_m = strut.Optional("springOffset"),
         };
     }
 

@@ -11,7 +11,7 @@ public sealed class ClearanceCase
 
     private ClearanceCase(Kit kit, WheelCorner corner, SuspensionPart part)
     {
-        (Corner, Part, Margins, Loads) = (corner, part, kit.Margins, kit.Car.Loads);
+        (Corner, Part, Margins, Loads, Mount) = (corner, part, kit.Margins, kit.Car.Loads, kit.Struts().Single().Design.TopMount);
         (double? least, double? greatest) = Ends(corner.Travel);
         TravelKnown = least is not null && greatest is not null;
         Travel_m = (least ?? -UsualTravel_m, greatest ?? UsualTravel_m);
@@ -35,6 +35,9 @@ public sealed class ClearanceCase
 
     /// <summary>To either side; 0 where the wheel is not steered or nobody counted it.</summary>
     public double RackTravel_m => Part.RackTravel_m is { } rack && Corner.Adjuster.Linkage!.HasRack ? rack : 0;
+
+    /// <summary>Null where the kit does not say.</summary>
+    public TopMount? Mount { get; }
 
     /// <summary>The corners whose points were measured, front first.</summary>
     /// <exception cref="FaultsException">None is, or the car does not say its wheel.</exception>

@@ -9,7 +9,7 @@ public readonly record struct Density(int Travels, int Racks)
     public static readonly Density Full = new(21, 13);
 
     /// <summary>For a hand that drags.</summary>
-    public static readonly Density Live = new(9, 5);
+    public static readonly Density Live = new(7, 9);
 }
 
 /// <summary>What stands at the corner otherwise than in its documents, and how closely to look.</summary>

@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.Travel;
 using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Physics;
 
@@ -11,13 +12,10 @@ namespace Bellowsmith.Kits.Studies.Clearance;
 /// <param name="Rack_m">To the left +.</param>
 public sealed record PairGap(PassingPair Pair, Gap Gap, double Margin_m, double Travel_m, double Rack_m)
 {
-    // A margin met to the last digit written holds.
-    private const double Met_m = 1e-9;
-
     /// <summary>What is left over the margin; below 0 it is not kept.</summary>
     public double Room_m => Gap.Distance_m - Margin_m;
 
-    public bool Holds => Room_m >= -Met_m;
+    public bool Holds => Room_m >= -ClearanceFinding.Met;
 
     public bool Touches => Gap.Distance_m <= 0;
 }
@@ -35,8 +33,9 @@ public sealed record GroundClearance(GroundState State, double Travel_m, Point A
 /// <param name="Load">Name of the load case.</param>
 /// <param name="Travel_m">From drive height, bump +; null where it lies outside the spring's data.</param>
 /// <param name="GaugePressure_Pa">On the same air; null as above.</param>
+/// <param name="End">What it rests on; null as above.</param>
 /// <param name="Misses">At that height, over the whole rack.</param>
-public sealed record LoadStance(string Load, double? Travel_m, double? GaugePressure_Pa, IReadOnlyList<PairGap> Misses);
+public sealed record LoadStance(string Load, double? Travel_m, double? GaugePressure_Pa, TravelEnd? End, IReadOnlyList<PairGap> Misses);
 
 /// <summary>What is changed to see what it does.</summary>
 public enum ClearanceChange { Camber, Spacer, Thread }
@@ -90,6 +89,23 @@ public sealed record ClearanceResult
     public required CamberToClear? Camber { get; init; }
 
     public required double Seconds { get; init; }
+
+    internal static ClearanceResult Empty(ClearanceCase corner, ClearanceQuestion question, CamberSet? set) => new()
+    {
+        Case = corner,
+        Question = question,
+        Set = set,
+        Pairs = [],
+        Grid = new([], [], [], [], []),
+        Lines = [],
+        Ground = [],
+        GroundFindings = [],
+        Loads = [],
+        Findings = [],
+        Sensitivities = [],
+        Camber = null,
+        Seconds = 0,
+    };
 
     public bool Touches => Pairs.Any(pair => pair.Touches);
 

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Bellowsmith.Kits.Studies.WheelFit;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.Clearance;
 
@@ -10,37 +11,41 @@ public static class ClearanceStudy
     {
         long started = Stopwatch.GetTimestamp();
         CamberSet? set = corner.Corner.Adjuster.At(question.Camber_rad);
-        ClearanceResult empty = new()
-        {
-            Case = corner,
-            Question = question,
-            Set = set,
-            Pairs = [],
-            Grid = new([], [], [], [], []),
-            Lines = [],
-            Ground = [],
-            GroundFindings = [],
-            Loads = [],
-            Findings = [],
-            Sensitivities = [],
-            Camber = null,
-            Seconds = 0,
-        };
-        if (set?.Linkage is not { } linkage) return empty;
-        ClearanceSweep sweep = ClearanceSweep.Of(CornerShapes.Of(corner, question, linkage), Travels(corner, question), Racks(corner, question));
-        PairGap[] pairs = [.. WorstPlaces.Of(sweep, question.Margins).OfType<PairGap>().OrderBy(pair => pair.Room_m)];
-        return empty with
+        ClearanceResult result = ClearanceResult.Empty(corner, question, set);
+        if (set?.Linkage is { } linkage) result = Answered(result, linkage);
+        return result with { Seconds = Stopwatch.GetElapsedTime(started).TotalSeconds };
+    }
+
+    /// <summary>The least gap of every pair, least room first; null where no setting of the adjuster makes the camber.</summary>
+    internal static PairGap[]? Pairs(ClearanceCase corner, ClearanceQuestion question) =>
+        corner.Corner.Adjuster.At(question.Camber_rad)?.Linkage is { } linkage ? WorstPlaces.Of(Sweep(corner, question, linkage), question.Margins) : null;
+
+    private static ClearanceResult Answered(ClearanceResult result, Linkage linkage)
+    {
+        (ClearanceCase corner, ClearanceQuestion question) = (result.Case, result.Question);
+        ClearanceSweep sweep = Sweep(corner, question, linkage);
+        PairGap[] pairs = WorstPlaces.Of(sweep, question.Margins);
+        LineSlack[] lines = ClearanceFindings.Lines(corner, sweep);
+        GroundClearance[] ground = GroundSurvey.Of(corner, question, linkage);
+        LoadStance[] loads = LoadStances.Of(corner, sweep.Shapes, sweep.Racks_m, question.Margins);
+        return result with
         {
             Pairs = pairs,
-            Seconds = Stopwatch.GetElapsedTime(started).TotalSeconds,
+            Grid = sweep.Grid(question.Margins),
+            Lines = lines,
+            Ground = ground,
+            GroundFindings = GroundSurvey.Judged(ground, question.Rules),
+            Loads = loads,
+            Findings = [.. ClearanceFindings.Of(corner, sweep, pairs, lines, loads)],
+            Sensitivities = question.WithChanges ? [.. ClearanceChanges.Sensitivities(corner, question, pairs)] : [],
+            Camber = question.WithChanges ? ClearanceChanges.Camber(corner, question, pairs) : null,
         };
     }
 
-    private static double[] Travels(ClearanceCase corner, ClearanceQuestion question) =>
-        [.. Spread(corner.Travel_m.Least_m, corner.Travel_m.Greatest_m, question.Density.Travels).Append(0).Distinct().Order()];
-
-    private static double[] Racks(ClearanceCase corner, ClearanceQuestion question) =>
-        corner.RackTravel_m > 0 ? [.. Spread(-corner.RackTravel_m, corner.RackTravel_m, question.Density.Racks)] : [0];
+    private static ClearanceSweep Sweep(ClearanceCase corner, ClearanceQuestion question, Linkage linkage) => ClearanceSweep.Of(
+        CornerShapes.Of(corner, question, linkage),
+        [.. Spread(corner.Travel_m.Least_m, corner.Travel_m.Greatest_m, question.Density.Travels).Append(0).Distinct().Order()],
+        corner.RackTravel_m > 0 ? [.. Spread(-corner.RackTravel_m, corner.RackTravel_m, question.Density.Racks)] : [0]);
 
     private static IEnumerable<double> Spread(double least, double greatest, int count) =>
         Enumerable.Range(0, count).Select(k => least + (greatest - least) * k / (count - 1));

@@ -34,6 +34,34 @@ internal sealed class ClearanceSweep
         return sweep;
     }
 
+    /// <summary>The up to eight cells beside one.</summary>
+    public IEnumerable<int> Around(int cell)
+    {
+        int columns = Racks_m.Length, row = cell / columns, column = cell % columns;
+        for (int r = Math.Max(row - 1, 0); r <= Math.Min(row + 1, Travels_m.Length - 1); r++)
+            for (int c = Math.Max(column - 1, 0); c <= Math.Min(column + 1, columns - 1); c++)
+                if (r != row || c != column) yield return r * columns + c;
+    }
+
+    /// <summary>Whether a cell is nearer to drive height and straight ahead than another, or as near and earlier.</summary>
+    public bool IsBefore(int cell, int other) => (Away(cell), cell).CompareTo((Away(other), other)) < 0;
+
+    /// <summary>The least room over any margin at every place.</summary>
+    public ClearanceGrid Grid(ClearanceMargins margins)
+    {
+        (double[] room, int[] nearest) = (new double[States.Length], new int[States.Length]);
+        for (int cell = 0; cell < States.Length; cell++)
+        {
+            (room[cell], nearest[cell]) = (double.NaN, -1);
+            for (int pair = 0; pair < Shapes.Pairs.Count; pair++)
+                if (this[pair, cell]?.Distance_m - margins.Of_m(Shapes.Pairs[pair].Margin) is { } left && !(left >= room[cell])) (room[cell], nearest[cell]) = (left, pair);
+        }
+
+        return new(Travels_m, Racks_m, room, nearest, Shapes.Pairs);
+    }
+
+    private double Away(int cell) => Math.Abs(Travels_m[cell / Racks_m.Length]) + Math.Abs(Racks_m[cell % Racks_m.Length]);
+
     private void AtRack(int column)
     {
         LinkagePoint[] points = new LinkagePoint[Travels_m.Length];

@@ -4,20 +4,26 @@ namespace Bellowsmith.Kits.Studies.Clearance;
 
 /// <summary>
 /// The least gap of every pair between the places of a sweep. Two bodies that pass dip between two places; so from each place that is
-/// nearer than its neighbours and not far behind the nearest, travel and rack are followed downhill by halving strides.
+/// nearer than its neighbours and not far behind the nearest, travel and rack are followed downhill by halving strides. Where several
+/// places are alike, the one nearest to drive height and straight ahead counts.
 /// </summary>
 internal static class WorstPlaces
 {
-    // A dip between two places of the usual density is shallower (docs/theory/clearance.md).
-    private const double Dip_m = 4e-3;
+    // A dip between two places is shallower at either density (docs/theory/clearance.md).
+    private const double Dip_m = 9e-3;
 
-    private const double Close_m = 2e-4;
+    // What has so much room left misses no margin by a dip: its place of the sweep will do.
+    private const double Roomy_m = 2 * Dip_m;
 
-    public static PairGap?[] Of(ClearanceSweep sweep, ClearanceMargins margins)
+    // Of gaps alike only the search's last digit differs.
+    private const double Alike_m = 2 * RevolvedBody.Tolerance_m, Close_m = 2e-4;
+
+    /// <summary>The one with the least room first.</summary>
+    public static PairGap[] Of(ClearanceSweep sweep, ClearanceMargins margins)
     {
         PairGap?[] least = new PairGap?[sweep.Shapes.Pairs.Count];
         Parallel.For(0, least.Length, pair => least[pair] = Of(sweep, margins, pair));
-        return least;
+        return [.. least.OfType<PairGap>().OrderBy(pair => pair.Room_m)];
     }
 
     // Null where the parts go to none of the places.
@@ -38,11 +44,9 @@ internal static class WorstPlaces
 
     private static bool IsLeastAround(ClearanceSweep sweep, int pair, int cell)
     {
-        int columns = sweep.Racks_m.Length, row = cell / columns, column = cell % columns;
         double here = Distance(sweep, pair, cell);
-        for (int r = Math.Max(row - 1, 0); r <= Math.Min(row + 1, sweep.Travels_m.Length - 1); r++)
-            for (int c = Math.Max(column - 1, 0); c <= Math.Min(column + 1, columns - 1); c++)
-                if (r * columns + c is var beside && (Distance(sweep, pair, beside) is var there) && (there < here || there == here && beside < cell)) return false;
+        foreach (int beside in sweep.Around(cell))
+            if (Distance(sweep, pair, beside) is var there && (there < here - Alike_m || there < here + Alike_m && sweep.IsBefore(beside, cell))) return false;
         return double.IsFinite(here);
     }
 
@@ -54,6 +58,7 @@ internal static class WorstPlaces
         LinkageState state = sweep.States[cell]!;
         PairGap best = new(asked, sweep[pair, cell]!.Value, margins.Of_m(asked.Margin), state.Travel_m, state.Rack_m);
         double travel = Stride(sweep.Travels_m), rack = Stride(sweep.Racks_m);
+        if (best.Room_m > Roomy_m) return best;
         for (; travel > Close_m || rack > Close_m; (travel, rack) = (travel / 2, rack / 2))
             while (Better(sweep, best, travel, rack) is { } better) best = better;
         return best;
@@ -63,7 +68,7 @@ internal static class WorstPlaces
     {
         PairGap? better = null;
         foreach ((double t, double r) in (ReadOnlySpan<(double, double)>)[(travel, 0), (-travel, 0), (0, rack), (0, -rack)])
-            if (At(sweep, best, best.Travel_m + t, best.Rack_m + r) is { } there && there.Gap.Distance_m < (better ?? best).Gap.Distance_m) better = there;
+            if (At(sweep, best, best.Travel_m + t, best.Rack_m + r) is { } there && there.Gap.Distance_m < (better?.Gap.Distance_m ?? best.Gap.Distance_m - Alike_m / 2)) better = there;
         return better;
     }
 

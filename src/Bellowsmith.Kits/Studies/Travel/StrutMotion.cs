@@ -110,11 +110,13 @@ internal sealed class StrutMotion
     }
 
     /// <summary>Gauge pressure at a wheel travel with the valve shut at drive; null outside the spring's data.</summary>
-    public double? SealedGaugePressure_Pa(double wheelTravel_m)
+    public double? SealedGaugePressure_Pa(double wheelTravel_m) => SealedGaugePressure_Pa(wheelTravel_m, _strut.Exponent);
+
+    private double? SealedGaugePressure_Pa(double wheelTravel_m, double exponent)
     {
         double height = SpringHeight_m(wheelTravel_m);
         if (!_strut.Fit.Spring.Covers(height)) return null;
-        double pg = Spring.SealedGaugePressure_Pa(height, DriveHeight_m, DriveGaugePressure_Pa, _strut.Exponent);
+        double pg = Spring.SealedGaugePressure_Pa(height, DriveHeight_m, DriveGaugePressure_Pa, exponent);
         return double.IsNaN(pg) ? null : pg;
     }
 
@@ -137,6 +139,27 @@ internal sealed class StrutMotion
 
         double rest = (low + high) / 2;
         return (rest, StopForce_N(rest) > 0 ? TravelEnd.OnBumpStop : TravelEnd.LoadBalance);
+    }
+
+    /// <summary>
+    /// Where the car comes to rest under another load on the air it holds at drive, settled to the temperature it had (n = 1): between the ends
+    /// or at one of them. Null where that lies outside the spring's data.
+    /// </summary>
+    public (double WheelTravel_m, double GaugePressure_Pa, TravelEnd End)? RestSealed(double wheelLoad_N)
+    {
+        (double low, double high) = (FullDroop_m, FullBump_m);
+        if (Force(low) > wheelLoad_N) return At(low, DroopEnd);
+        if (Force(high) < wheelLoad_N) return At(high, BumpEnd);
+        for (int step = 0; step < 50; step++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = Force(middle) < wheelLoad_N ? (middle, high) : (low, middle);
+        }
+
+        return At((low + high) / 2, StopForce_N((low + high) / 2) > 0 ? TravelEnd.OnBumpStop : TravelEnd.LoadBalance);
+
+        double Force(double travel) => SealedGaugePressure_Pa(travel, 1) is { } gauge ? WheelForce_N(travel, gauge) : double.NaN;
+        (double, double, TravelEnd)? At(double travel, TravelEnd end) => double.IsFinite(Force(travel)) ? (travel, SealedGaugePressure_Pa(travel, 1)!.Value, end) : null;
     }
 
     // Rod between stop seat and damper head.

@@ -51,6 +51,13 @@ public static class TravelStudy
     public static RideHeight On(StrutCase strut, double driveHeight_m, double gaugePressure_Pa) =>
         RestOn(new StrutMotion(strut, driveHeight_m), gaugePressure_Pa);
 
+    /// <summary>
+    /// Where the wheel comes to rest under another load on the air it holds at drive, not topped up; null where that lies outside the spring's
+    /// data.
+    /// </summary>
+    public static (double WheelTravel_m, double GaugePressure_Pa, TravelEnd End)? OnTheSameAir(StrutCase strut, double driveHeight_m, double wheelLoad_N) =>
+        new StrutMotion(strut, driveHeight_m).RestSealed(wheelLoad_N);
+
     private static TravelState State(StrutMotion motion, double wheelTravel_m, double? gaugePressure_Pa, TravelEnd end) =>
         double.IsNaN(wheelTravel_m)
             ? new TravelState(null, null, null, null, gaugePressure_Pa, null)

@@ -19,7 +19,7 @@ public sealed class WheelCorner
     {
         (_kitFile, End, Axle, Load) = (kitFile, end, axle, load);
         Adjuster = new(end, axle.Suspension, design.Adjusters);
-        (Strut, Travel) = (strut, strut is null ? null : TravelStudy.Answer(strut));
+        Travel = strut is null ? null : TravelStudy.Answer(strut);
         (FullBump_m, FullBumpKnown) = Travel?.FullBump.WheelTravel_m is { } bump ? (bump, true) : (UsualBump_m, false);
         if (strut is not null && Travel?.Drive.SpringHeight_m is { } height) Bodies = new(strut, height);
     }
@@ -32,10 +32,7 @@ public sealed class WheelCorner
 
     public CamberAdjuster Adjuster { get; }
 
-    /// <summary>Null where the kit has no air spring, or lacks what travel needs.</summary>
-    public StrutCase? Strut { get; }
-
-    /// <summary>Null where the strut is, or its height at drive is not known.</summary>
+    /// <summary>How far it moves, with its strut; null where the kit does not say enough.</summary>
     public TravelResult? Travel { get; }
 
     /// <summary>Bellows and strut; null where the kit has no air spring or does not say how high it stands.</summary>

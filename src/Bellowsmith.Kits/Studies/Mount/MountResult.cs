@@ -1,0 +1,36 @@
+namespace Bellowsmith.Kits.Studies.Mount;
+
+/// <summary>What the top mount has to do and how long it does it, and what the side load does.</summary>
+public sealed record MountResult
+{
+    public required MountCase Case { get; init; }
+
+    public required MountQuestion Question { get; init; }
+
+    /// <summary>From full droop to full bump at right lock, straight ahead and left lock; straight ahead alone where nothing steers.</summary>
+    public required IReadOnlyList<MountPlace> Places { get; init; }
+
+    /// <summary>Where the strut tilts most in its bearing.</summary>
+    public MountPlace Greatest => Places.MaxBy(place => place.Tilt_rad)!;
+
+    /// <summary>How far the strut turns either way at most; null where the strut does not steer.</summary>
+    public double? Turn_rad => Places.Max(place => Math.Abs(place.Turn_rad ?? double.NaN)) is var turn && double.IsNaN(turn) ? null : turn;
+
+    public required MountLives Lives { get; init; }
+
+    /// <summary>Null where the strut does not lead the wheel, or its parts lie in line.</summary>
+    public required SideLoads? SideLoad { get; init; }
+
+    public required IReadOnlyList<MountFinding> Findings { get; init; }
+
+    /// <summary>False where the linkage ends before the travel or the rack does, or its parts lie in line.</summary>
+    public required bool Solved { get; init; }
+}
+
+/// <summary>The strut in its mount at one wheel and rack travel: tilt from the spherical bearing's axis, turn since straight ahead, left +.</summary>
+public sealed record MountPlace(double Travel_m, double Rack_m, double Tilt_rad, double? Turn_rad);
+
+public enum MountRule { TiltWithinBearing, TurnsOnBearing, SwingsFarEnough, StackAddsUp, RodDiameter }
+
+/// <summary>One rule, what there is and what it asks, rad or m. Holds is null where the kit does not say enough to check it.</summary>
+public sealed record MountFinding(MountRule Rule, double? Value, double? Limit, bool? Holds);

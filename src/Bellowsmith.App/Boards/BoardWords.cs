@@ -26,6 +26,7 @@ public static class BoardWords
         CornerWords.Geometry(board, view, say);
         CornerWords.Alignment(view, say);
         CornerWords.Wheel(view, say);
+        CornerWords.Touch(board, view, say);
         Split(say, "map.answer", board.RideFaults.Count > 0 ? NotYet(board.RideFaults) : MapHints.Before, "\0", "\0");
         say["state"] = board.SaveWords.Length > 0 && !board.IsChanged ? board.SaveWords
             : board.SaveWords.StartsWith("Not", StringComparison.Ordinal) ? board.SaveWords

@@ -1,4 +1,5 @@
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.App.Boards;
 
@@ -27,6 +28,25 @@ public static class CornerWords
         say["align.reason"] = words.Reason() ?? "";
         say["align.thread"] = Math.Abs(aligned.StrutLonger_m) < LeastShown_m ? "" : words.Thread();
         for (int k = 0; k < aligned.Adjusters.Count; k++) say[$"align.{k}"] = words.Adjuster(aligned.Adjusters[k]);
+    }
+
+    public static void Touch(KitBoard board, BoardView view, Dictionary<string, string> say)
+    {
+        BoardCornerView corner = view.Corner;
+        if (corner.Swept is not { } swept)
+        {
+            say["touch.answer"] = board.TouchFaults.Count > 0 ? BoardWords.NotYet(board.TouchFaults) : "Opened, every pair of wheel, strut and body is swept over travel and lock.";
+            return;
+        }
+
+        ClearanceWords words = new(swept, view.Units);
+        say["touch.answer"] = words.Answer();
+        say["touch.camber"] = words.Camber() ?? "";
+        say["touch.clear"] = swept.Camber?.Camber_rad is { } enough ? $"Take {LinkageWords.Angle(enough)}" : "";
+        say["touch.back"] = corner.Asked.Touch is null ? "" : "Where it has least room";
+        say["touch.here"] = corner.Look is { Pairs: [var least, ..] }
+            ? $"At {words.Place(corner.Touch.Travel_m, corner.Touch.Rack_m)} the least room has {ClearanceWords.Name(least.Pair)}: {view.Units.Text(Dimension.Length, least.Gap.Distance_m)}, asked {view.Units.Text(Dimension.Length, least.Margin_m)}."
+            : "The parts do not go there.";
     }
 
     public static void Wheel(BoardView view, Dictionary<string, string> say)

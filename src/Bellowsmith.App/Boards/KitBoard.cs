@@ -153,6 +153,7 @@ public sealed class KitBoard
             case "text" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): TextHeight_mm = Math.Clamp(height, 2, 30); break;
             case "viewText" when double.TryParse(choice, CultureInfo.InvariantCulture, out double height): ViewTextHeight_mm = Math.Clamp(height, 5, 80); break;
             case "place" when Places(choice) is var (travel, rack): Asked = Asked with { Corner = Asked.Corner with { Touch = (travel, rack) } }; break;
+            case "clear" when View().Corner.Swept?.Camber?.Camber_rad is { } clear: Asked = Asked with { Corner = Asked.Corner with { CamberChange_rad = clear } }; break;
             case "closest": Asked = Asked with { Corner = Asked.Corner with { Touch = null } }; break;
             case "looked": Asked = Asked with { Corner = Asked.Corner with { LookedAt_m = null } }; break;
             case "enough" when View().Corner.Fit?.LeastCamber is { } least: Asked = Asked with { Corner = Asked.Corner with { CamberChange_rad = least.Camber_rad } }; break;

@@ -40,12 +40,12 @@ public sealed record SideLoads
 
     public required StrutFriction? Friction { get; init; }
 
-    /// <summary>Null where the suspension's parts lie in line and hold nothing.</summary>
+    /// <summary>Null where the suspension's parts lie in line and hold nothing, or nothing presses the strut.</summary>
     internal static SideLoads? Of(MountCase mount)
     {
         SpringSeats seats = SpringSeats.Of(mount);
-        if (SideLoadPlace.Of(mount, seats, mount.Linkage.Rest) is not { } drive) return null;
-        Point free = drive.Load.FreeDirection, axis = drive.State.Strut.Axis, outward = SpringSeats.Outward(axis);
+        if (SideLoadPlace.Of(mount, seats, mount.Linkage.Rest) is not { Load: { FreeDirection: { } free, FreeTilt_rad: { } tilt } } drive) return null;
+        Point axis = drive.State.Strut.Axis, outward = SpringSeats.Outward(axis);
         double across = -free.Dot(outward) / free.Dot(axis), ahead = -free.Dot(outward.Cross(axis)) / free.Dot(axis);
         SpringSeats freed = SpringSeats.Through(mount, across, ahead);
         double[] travels = [.. Enumerable.Range(0, Places).Select(k => mount.FullDroop_m + (mount.FullBump_m - mount.FullDroop_m) * k / (Places - 1))];
@@ -60,7 +60,7 @@ public sealed record SideLoads
             FullBump = curve[^1].Now,
             FullDroop = curve[0].Now,
             Curve = curve,
-            FreeTilt_rad = drive.Load.FreeTilt_rad,
+            FreeTilt_rad = tilt,
             FreeTiltOutward_rad = Math.Atan(across),
             FreeTiltAhead_rad = Math.Atan(ahead),
             Freed = freed,

@@ -346,8 +346,8 @@ class Board {
     const ratio = perPixel * 96 / 25.4;
     if (scale) scale.textContent = ratio >= 1 ? `1 : ${ratio.toFixed(1)}` : `${(1 / ratio).toFixed(1)} : 1`;
     this.tell("text", this.svg, height, 0.6);
-    const view = [...this.root.querySelectorAll("[data-view]")].find(v => v.clientHeight > 0);
-    if (view) this.tell("viewText", view, Math.round(this.perPixel(view) * 12.5), 2);
+    const view = this.root.querySelector(".question[open] [data-view]");
+    if (view?.hasAttribute("viewBox")) this.tell("viewText", view, Math.round(this.perPixel(view) * 12.5), 2);
   }
 
   tell(field, svg, height, least) {

@@ -49,7 +49,11 @@ public sealed class CornerTests(Served served)
     {
         IPage page = await Opened("geometry");
         string plan = await Shapes(page, "plan"), side = await Shapes(page, "side");
-        await page.Locator("[data-view=plan] [data-handle=rack]").FocusAsync();
+        ILocator rack = page.Locator("[data-view=plan] [data-handle=rack]");
+        LocatorBoundingBoxResult view = (await page.Locator("[data-view=plan]").BoundingBoxAsync())!, dot = (await rack.Locator(".dot").BoundingBoxAsync())!;
+        Assert.InRange(dot.X, view.X, view.X + view.Width);
+        Assert.InRange(dot.Y, view.Y, view.Y + view.Height);
+        await rack.FocusAsync();
         for (int k = 0; k < 3; k++) await page.Keyboard.PressAsync("Shift+ArrowRight");
         await BoardTests.Settled(page);
 
@@ -114,6 +118,26 @@ public sealed class CornerTests(Served served)
         Assert.True(await page.EvaluateAsync<bool>("() => document.querySelector('#questions').scrollWidth <= innerWidth"));
     }
 
+    [Fact]
+    public async Task Touch_WiderWheel_ShowsWhereAndLetsOneLookThere()
+    {
+        IPage page = await Opened("touch");
+        await TypeInto(page, "#field-touch-wheel", "18x9 ET36 235/40R18");
+        await Expect(Answer(page, "touch")).ToHaveTextAsync(new Regex(@"^The tyre touches the arch edge at 37\.9 mm of bump"));
+        await Expect(page.Locator("[data-view=touchFront] text.miss").First).ToHaveTextAsync(new Regex(@"^tyre to arch edge −\d"));
+        Assert.InRange(await page.Locator("rect.room.short").CountAsync(), 1, 200);
+        await page.Locator("[data-place]", new() { HasText = "bellows to tower" }).ClickAsync();
+        await BoardTests.Settled(page);
+        await Expect(page.Locator("[data-question=touch] [data-say=\"touch.here\"]")).ToContainTextAsync("full ");
+        await Expect(page.Locator("[data-choose=closest]")).ToBeVisibleAsync();
+        await page.Locator("rect.room.free").First.ClickAsync();
+        await BoardTests.Settled(page);
+        await Expect(page.Locator("rect.room.here")).ToHaveCountAsync(1);
+        await page.Locator("[data-choose=closest]").ClickAsync();
+        await Expect(page.Locator("[data-choose=closest]")).ToBeHiddenAsync();
+        await Expect(page.Locator("button[data-choose=undo]")).ToBeDisabledAsync();
+    }
+
     [Fact] // the rear axle names no points
     public async Task Geometry_WithoutPoints_SaysWhatToMeasure()
     {
@@ -135,10 +159,12 @@ public sealed class CornerTests(Served served)
 
     private static ILocator Answer(IPage page, string question) => page.Locator($"[data-question={question}] .answer");
 
-    private static async Task Type(IPage page, string field, string text)
+    private static Task Type(IPage page, string field, string text) => TypeInto(page, $"#field-{field}", text);
+
+    private static async Task TypeInto(IPage page, string place, string text)
     {
-        await page.Locator($".value[data-type={field}]").FillAsync(text);
-        await page.Locator($".value[data-type={field}]").PressAsync("Enter");
+        await page.Locator(place).FillAsync(text);
+        await page.Locator(place).PressAsync("Enter");
         await BoardTests.Settled(page);
     }
 

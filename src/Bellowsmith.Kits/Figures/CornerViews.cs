@@ -23,13 +23,13 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
         _pen.Line(DrawingRole.Centre, "middle", new(0, _frame.Bottom), new(0, _frame.Top));
         RollCentre();
         Camber();
-    }, FrontSummary(), [new ViewHandle(scene.Handles.Travel, On(scene.Here.WheelCentre), scene.Here.Travel_m, 0, 0.001)]);
+    }, FrontSummary(), [new ViewHandle(scene.Handles.Travel, Viewpoint.Front.On(scene.Here.WheelCentre), scene.Here.Travel_m, 0, 0.001)]);
 
     public CarView Side() => View(Viewpoint.Side, () => { }, SideSummary(), []);
 
     public CarView Plan() => View(Viewpoint.Plan, Toe, PlanSummary(),
         scene.Here.Linkage.HasRack && scene.Here.Links.FirstOrDefault(link => link.Part == LinkagePart.TieRod) is { Outer: var outer }
-            ? [new ViewHandle(scene.Handles.Rack, On(outer), scene.Here.Rack_m, 0.001, 0)] : []);
+            ? [new ViewHandle(scene.Handles.Rack, Viewpoint.Plan.On(outer), scene.Here.Rack_m, 0.001, 0)] : []);
 
     private CarView View(Viewpoint from, Action own, string summary, IReadOnlyList<ViewHandle> handles)
     {
@@ -140,8 +140,9 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
 
     private void Gaps()
     {
+        // In one another, the other's place lies behind the first's.
         foreach (ViewGap gap in scene.Gaps)
-            _pen.Gap(gap.Holds ? DrawingRole.Accent : DrawingRole.Miss, gap.Id, On(gap.From), On(gap.To), $"{gap.Name} {units.Text(Dimension.Length, gap.Gap_m)}", _frame);
+            _pen.Gap(gap.Holds ? DrawingRole.Accent : DrawingRole.Miss, gap.Id, On(gap.Gap_m < 0 ? gap.To : gap.From), On(gap.Gap_m < 0 ? gap.From : gap.To), $"{gap.Name} {units.Text(Dimension.Length, gap.Gap_m)}", _frame);
     }
 
     // Bellows, strut and wheel bulge; from above a strut is seen end on.
@@ -170,7 +171,7 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
         IEnumerable<DrawingPoint> points = scene.Part.Points.Values.Concat(scene.Part.ArchEdge).Concat(scene.Part.Tower).Concat(scene.Part.Liner).Select(On);
         (double across, double up) = _from switch { Viewpoint.Front => (reach, radius), Viewpoint.Side => (radius, radius), _ => (reach, radius) };
         DrawingPoint[] all = [.. points, new(centre.X - across, centre.Y - up), new(centre.X + across, centre.Y + up)];
-        double drop = _from == Viewpoint.Plan ? 0 : (scene.Part.LoweredBy_m ?? 0) * 1000;
+        double drop = _from == Viewpoint.Plan || scene.Before is null ? 0 : (scene.Part.LoweredBy_m ?? 0) * 1000;
         double left = _from == Viewpoint.Front && scene.Before is not null ? 0 : all.Min(p => p.X);
         if (scene.UpperHalf) return new(On(scene.Here.Strut.Bottom).X - 5 * Margin_mm, centre.Y - Margin_mm, all.Max(p => p.X) + 4 * Margin_mm, all.Max(p => p.Y) + Margin_mm);
         return new(left - Margin_mm, all.Min(p => p.Y) - Margin_mm - drop, all.Max(p => p.X) + Margin_mm, all.Max(p => p.Y) + Margin_mm + text_mm);

@@ -51,6 +51,9 @@ public sealed record StrutDesign(
 
     /// <summary>What aligns the wheel; null where the kit says nothing of it.</summary>
     public Adjusters? Adjusters { get; init; }
+
+    /// <summary>What joins its foot to the car's knuckle; null where the kit says nothing of it.</summary>
+    public LowerMount? LowerMount { get; init; }
 }
 
 public enum TargetKind { RideFrequency, WheelRate, SpringRate }

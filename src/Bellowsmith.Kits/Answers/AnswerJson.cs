@@ -29,6 +29,8 @@ public static class AnswerJson
 
     public static string Write(WheelAnswer answer) => JsonSerializer.Serialize(answer, _context.WheelAnswer);
 
+    public static string Write(LowerMountAnswer answer) => JsonSerializer.Serialize(answer, _context.LowerMountAnswer);
+
     public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
 
     public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
@@ -70,6 +72,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(AlignmentAnswer))]
 [JsonSerializable(typeof(LoweringAnswer))]
 [JsonSerializable(typeof(WheelAnswer))]
+[JsonSerializable(typeof(LowerMountAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]

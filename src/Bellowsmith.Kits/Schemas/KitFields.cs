@@ -60,6 +60,7 @@ internal static class KitFields
         May("click", new NumberShape(0, 100), "Damper click driven with, counted from fully closed."),
         May("friction", new QuantityShape(Dimension.Force, "0 N", "2000 N", "40 N"), "Of strut and seals, beyond what the damper's dyno data hold."),
         May("adjusters", _adjusters, "How far each goes from where the suspension's points were measured, which is 0."),
+        May("lowerMount", LowerMountFields.Mount, "What joins the strut's foot to the knuckle."),
         May("limits", _limits));
 
     public static readonly DocumentKind Kind = new(

@@ -40,6 +40,7 @@ public static class KitReader
             Click = strut.Optional("click"),
             Friction_N = strut.Optional("friction"),
             Adjusters = AdjustersReader.Build(strut.Member("adjusters"), car?.At(end)?.Suspension),
+            LowerMount = LowerMountReader.Build(strut.Member("lowerMount")),
         };
     }
 

@@ -8,17 +8,14 @@ namespace Bellowsmith.Physics;
 /// <param name="Places_m">x and y of the bolts, at least two of them apart.</param>
 public sealed record BoltGroup(IReadOnlyList<(double X, double Y)> Places_m)
 {
-    public (double X, double Y) Middle_m => (Places_m.Average(p => p.X), Places_m.Average(p => p.Y));
-
-    /// <summary>Of a force about the bolts' middle, N·m, counter-clockwise +.</summary>
-    public double Moment_Nm((double X, double Y) force_N, (double X, double Y) at_m) =>
-        (at_m.X - Middle_m.X) * force_N.Y - (at_m.Y - Middle_m.Y) * force_N.X;
+    private (double X, double Y) Middle_m => (Places_m.Average(p => p.X), Places_m.Average(p => p.Y));
 
     /// <summary>Amount of the force on each bolt, N.</summary>
     public double[] Forces_N((double X, double Y) force_N, (double X, double Y) at_m)
     {
         (double X, double Y) middle = Middle_m;
-        double turning = Moment_Nm(force_N, at_m) / Places_m.Sum(p => Square(p.X - middle.X) + Square(p.Y - middle.Y));
+        double moment_Nm = (at_m.X - middle.X) * force_N.Y - (at_m.Y - middle.Y) * force_N.X;
+        double turning = moment_Nm / Places_m.Sum(p => Square(p.X - middle.X) + Square(p.Y - middle.Y));
         return [.. Places_m.Select(p => Math.Sqrt(
             Square(force_N.X / Places_m.Count - turning * (p.Y - middle.Y)) + Square(force_N.Y / Places_m.Count + turning * (p.X - middle.X))))];
     }

@@ -7,7 +7,7 @@ public sealed record LowerMountAnswer(IReadOnlyDictionary<string, LowerMountAnsw
 {
     public sealed record Mount(
         string Load, double Margin_mm, double SureMargin_mm, double ShareThatGoIn, double Turn_deg, IReadOnlyList<Hole> Holes, double? HoleForSure_mm, MovedHole? Move,
-        double? AxialForce_N, double? SideForce_N, double? ForceAlongCar_N, double? Moment_Nm, double? Twist_Nm, IReadOnlyList<Check> Findings,
+        double? AxialForce_N, double? SideForce_N, double? ForceAlongCar_N, double? Twist_Nm, IReadOnlyList<Check> Findings,
         string Sentence, string? Reason, IReadOnlyList<Note> Notes, string? Drawing);
 
     /// <summary>How far the car's hole stands from the bracket's, in the car's axes; force on its bolt and what friction holds under it.</summary>
@@ -30,7 +30,7 @@ public sealed record LowerMountAnswer(IReadOnlyDictionary<string, LowerMountAnsw
             [.. r.Fit.Holes.Select((hole, n) => new Hole(hole.OffX_m * 1e3, hole.OffY_m * 1e3, hole.Margin_m * 1e3,
                 r.Bolts.ElementAtOrDefault(n)?.Force_N, r.Bolts.ElementAtOrDefault(n)?.Slips_N, r.Bolts.ElementAtOrDefault(n)?.Asked))],
             r.HoleForSure_m * 1e3, r.Move is { } m ? new(m.Hole + 1, m.X_m * 1e3, m.Y_m * 1e3, m.SureMargin_m * 1e3) : null,
-            r.Load?.Axial_N, r.Load?.Side_N, r.Load?.AlongCar_N, r.Load?.Moment_Nm, r.Load?.Twist_Nm,
+            r.Load?.Axial_N, r.Load?.Side_N, r.Load?.AlongCar_N, r.Load?.Twist_Nm,
             [.. r.Findings.Select(f => Of(f, words))], words.Answer(), words.Reason(), [.. words.Notes()], drawing);
     }
 

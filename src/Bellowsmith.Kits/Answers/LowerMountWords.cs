@@ -12,7 +12,7 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
     public string Answer()
     {
         string fit = result.Fit.Margin_m < 0 ? $"Not all bolts go in: the tightest lacks {Fine(-result.Fit.Margin_m)}"
-            : $"The bolts go in with {Fine(result.Fit.Margin_m)} to spare, {(result.Fit.SureMargin_m >= 0 ? "for sure" : $"not for sure: {Percent(result.ShareThatGoIn)} of them do")}";
+            : $"The bolts go in with {Fine(result.Fit.Margin_m)} to spare, {(result.HoleForSure_m is null ? "for sure" : $"not for sure: {Percent(result.ShareThatGoIn, "0.0")} of brackets go on")}";
         return result.Load is { } load
             ? $"{fit}; under {Force(load.Axial_N)} {Asked()} before slip."
             : $"{fit}; what it bears is not known.";
@@ -61,20 +61,20 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
     {
         (true, _) => null,
         (null, MountRule.HoleBearing) when finding.Value is not null => "Not checked: give the bracket's allowedBearing.",
-        (null, MountRule.ThreadEngagement) => "Not checked: give the body's thread with diameter, engagedAtStop and shearStrength, strutLengthAtDrive and both stacks.",
+        (_, MountRule.ThreadEngagement) => result.Travel?.Thread() is { } thread ? new TravelWords(result.Travel, units).MendOf(thread)
+            : "Not checked: give the body's thread with its diameter, engagedAtStop and shearStrength.",
         (null, _) => "Not checked: the strut's force is not known.",
         (_, MountRule.BoltsGoIn or MountRule.BoltsGoInForSure) => HoleMend(),
         (_, MountRule.JointSlips) => $"It takes {Force(finding.Value * _mount.Bolts.Bolt.Preload_N)} of preload a bolt where {_mount.Bolts.Bolt.Size} {_mount.Bolts.Bolt.StrengthClass} has {Force(_mount.Bolts.Bolt.Preload_N)}: larger or stronger bolts, a second plate, or holes further apart.",
         (_, MountRule.ClampSlips) => $"It takes {Force(finding.Value * _mount.Clamp!.Bolts * _mount.Clamp.Bolt.Preload_N)} across the slot where its bolts have {Force(_mount.Clamp.Bolts * _mount.Clamp.Bolt.Preload_N)}: more or stronger bolts, or a shoulder the tube stands on.",
-        (_, MountRule.HoleBearing) => $"A plate of {units.Text(Dimension.Length, finding.Value / finding.Limit * _mount.Bracket.Thickness_m)} bears it.",
-        _ => "Screw the body further in, or give it a longer thread; this check is never waived.",
+        _ => $"A plate of {units.Text(Dimension.Length, finding.Value / finding.Limit * _mount.Bracket.Thickness_m)} bears it.",
     };
 
     public IEnumerable<Note> Notes()
     {
         yield return new("holes", string.Join("; ", result.Fit.Holes.Select((hole, n) =>
             $"{n + 1}: {units.Number(Dimension.Length, Off(hole.OffX_m, hole.OffY_m), 1)} off, {units.Number(Dimension.Length, hole.Margin_m, 1)} left")) + $" ({units.Symbol(Dimension.Length)}), the bracket laid where the tightest bolt has most room.");
-        yield return new("share", $"{Percent(result.ShareThatGoIn)} of brackets go on, each hole's centre even over the disc of its tolerance: ±{Fine(_mount.Knuckle.Position_m)} on the car, ±{Fine(_mount.Bracket.Position_m)} in the bracket.");
+        yield return new("share", $"{Percent(result.ShareThatGoIn, "0.0")} of brackets go on, each hole's centre even over the disc of its tolerance: ±{Fine(_mount.Knuckle.Position_m)} on the car, ±{Fine(_mount.Bracket.Position_m)} in the bracket.");
         if (_mount.SlottedHole is { } slotted)
             yield return new("slot", $"Hole {slotted + 1} is a slot: it counts as a round hole of its width in the fit and holds {LowerMountStudy.SlotFactor} of a round hole's friction.");
         if (_mount.Bolts.Friction is null) yield return new("friction", $"μ {JointBolts.UsualFriction} under the bolts is taken: untreated surfaces. Paint or oil has less.");
@@ -91,7 +91,7 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
     {
         yield return new("force", $"{Force(load.Axial_N)} along the strut, the greater of full bump and three times the drive load, as its thread is checked for.");
         yield return load.Side_N is { } side
-            ? new("side force", $"{Force(Math.Abs(side))} {(side < 0 ? "inward" : "outward")} at the top mount, {units.Text(Dimension.Length, load.TopHeight_m)} over the lower datum, from the suspension's points with the wheel pushed straight up; {Force(Math.Abs(load.AlongCar_N ?? 0))} along the car bends the bracket and is not checked.")
+            ? new("side force", $"{Force(Math.Abs(side))} {(side < 0 ? "inward" : "outward")} at the top mount, {units.Text(Dimension.Length, load.TopHeight_m)} over the lower datum, from the suspension's points with the wheel pushed straight up; {Force(Math.Abs(load.AlongCar_N ?? 0))} along the car bends the bracket and is not checked. Each bolt is checked with the side force and without it.")
             : new("side force", "Not known, none taken: it takes a MacPherson strut's points and strutLengthAtDrive.");
         if (_mount.Clamp is not null)
             yield return new("twist", $"The tube is twisted in its clamp by its force on an arm of {units.Text(Dimension.Length, result.Question.TwistArm_m)} (common practice, no source).");
@@ -116,7 +116,7 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
 
     private static double Off(double x, double y) => Math.Sqrt(x * x + y * y);
 
-    private static string Percent(double share) => $"{LinkageWords.Number(100 * share, "0")} %";
+    private static string Percent(double share, string format = "0") => $"{LinkageWords.Number(100 * share, format)} %";
 
     private string Change(double si) => units.Change(Dimension.Length, si);
 

@@ -9,7 +9,8 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, DisplayUnits units)
 {
-    private const double Lane = 4.6, FirstLane = 3;
+    // In heights of a letter: between upright dimensions, to the first beside the clamp, and the room words take right of the plate.
+    private const double Lane = 4.6, ClampLane = 3, Words = 9.5;
 
     private readonly double _left = Millimetres(mount.Plate.Least.X_m), _right = Millimetres(mount.Plate.Greatest.X_m), _top = Millimetres(mount.Plate.Greatest.Y_m);
     private readonly DrawingPoint[] _holes = [.. mount.Bracket.Holes.Select(At)];
@@ -45,14 +46,14 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
 
     private double Tube => Millimetres(mount.Clamp?.Diameter_m ?? 0) / 2;
 
-    private double LeftEdge(double text) => mount.Clamp is null ? -3 * text : -Tube - (FirstLane + 3) * text;
+    private double LeftEdge(double text) => mount.Clamp is null ? -3 * text : -Tube - (ClampLane + 3) * text;
 
     private void Clamp(SectionPen pen, SectionDimensioning lines, MountClamp clamp, double text)
     {
         double height = Millimetres(clamp.Height_m);
         pen.Add(new DrawingPath(DrawingRole.Thin, "clamp", [new(-Tube, 0), new(Tube, 0), new(Tube, height), new(-Tube, height)], Closed: true));
         lines.Across("clampDiameter", clamp.Diameter_m, Tube, 0, -1.5 * text, "Ø ");
-        lines.Upright("clampHeight", clamp.Height_m, "", new(-Tube, 0), new(-Tube, height), -Tube - FirstLane * text, DrawingRole.Dimension);
+        lines.Upright("clampHeight", clamp.Height_m, "", new(-Tube, 0), new(-Tube, height), -Tube - ClampLane * text, DrawingRole.Dimension);
     }
 
     private void Hole(SectionPen pen, int n, double text)
@@ -70,7 +71,8 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
         if (place is not { } there) return;
         (DrawingPoint at, double half) = (At(there), text / 2);
         pen.Add(new DrawingStrokes(DrawingRole.Thin, part, [(new(at.X - half, at.Y), new(at.X + half, at.Y)), (new(at.X, at.Y - half), new(at.X, at.Y + half))]));
-        pen.Add(new DrawingText(DrawingRole.Thin, part, new(at.X + text, at.Y), $"{what} {Number(there.X_m)} / {Number(there.Y_m)}", TextAnchor.Start, 0.8 * text));
+        pen.Line(DrawingRole.Dimension, part, at.X + text, at.Y, _right + text, at.Y);
+        pen.Add(new DrawingText(DrawingRole.Thin, part, new(_right + 1.5 * text, at.Y), $"{what} {Number(there.X_m)} / {Number(there.Y_m)}", TextAnchor.Start, 0.8 * text));
     }
 
     // Each place once, nearest first, in lanes outward; where the last lane is.
@@ -84,7 +86,7 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
 
     private double Up(SectionDimensioning lines, double text)
     {
-        double x = _right + (FirstLane - Lane) * text;
+        double x = _right + (Words + 2 - Lane) * text;
         foreach ((int n, PlanePoint hole) in mount.Bracket.Holes.Index().DistinctBy(h => h.Item.Y_m).OrderBy(h => h.Item.Y_m))
             lines.Upright($"holeY{n + 1}", hole.Y_m, "", new(_right, 0), _holes[n], x += Lane * text, DrawingRole.Dimension);
         lines.Upright("height", mount.Plate.Greatest.Y_m, "", new(_right, 0), new(_right, _top), x += Lane * text, DrawingRole.Dimension);
@@ -102,7 +104,7 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
 
         lines.Level("width", mount.Plate.Greatest.X_m - mount.Plate.Least.X_m, new(_left, _top), new(_right, _top), y += 2 * text);
         int lowest = mount.Bracket.Holes.Index().MinBy(hole => hole.Item.Y_m).Index;
-        lines.Hole("holeDiameter", mount.Bracket.HoleDiameter_m, _holes[lowest], _radius, $"{_holes.Length} × Ø ");
+        lines.Hole("holeDiameter", mount.Bracket.HoleDiameter_m, _holes[lowest], _radius, _right + text, $"{_holes.Length} × Ø ");
         return y;
     }
 

@@ -78,15 +78,14 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
         Write(role, id, value_m, "", label, from, to, Number(value_m));
     }
 
-    /// <summary>A hole's diameter on a leader to the left, from its edge at 150°.</summary>
-    public void Hole(string id, double value_m, DrawingPoint centre, double radius, string before)
+    /// <summary>A hole's diameter on a leader from its edge to words that begin at x, right of it.</summary>
+    public void Hole(string id, double value_m, DrawingPoint centre, double radius, double x, string before)
     {
-        DrawingPoint edge = new(centre.X - radius * Math.Cos(Math.PI / 6), centre.Y + radius / 2);
-        DrawingPoint end = new(edge.X - text, edge.Y + text);
+        DrawingPoint edge = new(centre.X + radius * Math.Cos(Math.PI / 4), centre.Y + radius * Math.Sin(Math.PI / 4)), end = new(x, centre.Y + radius + text);
         string words = before + Number(value_m);
-        DrawingBox label = new(end.X - words.Length * LetterWidth * text - Beyond, end.Y - text / 2, end.X - Beyond, end.Y + text / 2);
+        DrawingBox label = new(x + Beyond, end.Y - text / 2, x + Beyond + words.Length * LetterWidth * text, end.Y + text / 2);
         pen.Line(DrawingRole.Dimension, id, edge.X, edge.Y, end.X, end.Y);
-        pen.Add(new DrawingText(DrawingRole.Dimension, id, new(label.Right, end.Y), words, TextAnchor.End, text));
+        pen.Add(new DrawingText(DrawingRole.Dimension, id, new(label.Left, end.Y), words, TextAnchor.Start, text));
         _dimensions.Add(new DrawingDimension(id, value_m, words, new(centre.X - radius, centre.Y), new(centre.X + radius, centre.Y), label));
     }
 

@@ -21,8 +21,8 @@ internal static class LowerMountReader
             new(bolt, bolts.Optional("friction"), (int)(bolts.Optional("shearPlanes") ?? 1)))
         {
             Clamp = Clamp(mount.Member("clamp")),
-            HoseBracket = At(mount.Member("hoseBracket")),
-            SensorBracket = At(mount.Member("sensorBracket")),
+            HoseBracket = mount.Member("hoseBracket") is { } hose ? At(hose) : null,
+            SensorBracket = mount.Member("sensorBracket") is { } sensor ? At(sensor) : null,
         };
         Check(read, bracket, knuckle, bolts);
         return read;
@@ -34,9 +34,9 @@ internal static class LowerMountReader
 
     private static MetricBolt? Bolt(Place bolts) => MetricBolt.Read(bolts.Text("size"), bolts.Text("strengthClass"));
 
-    private static PlanePoint[] Holes(Place of) => of.Member("holes") is { } list ? [.. list.Items().Select(item => At(item)).OfType<PlanePoint>()] : [];
+    private static PlanePoint[] Holes(Place of) => of.Member("holes") is { } list ? [.. list.Items().Select(At)] : [];
 
-    private static PlanePoint? At(Place? place) => place is { Node.Items.Count: 2 } ? new(place.Item(0).Value ?? double.NaN, place.Item(1).Value ?? double.NaN) : null;
+    private static PlanePoint At(Place place) => place.Node.Items.Count == 2 ? new(place.Item(0).Value ?? double.NaN, place.Item(1).Value ?? double.NaN) : new(double.NaN, double.NaN);
 
     private static void Check(LowerMount mount, Place bracket, Place knuckle, Place bolts)
     {

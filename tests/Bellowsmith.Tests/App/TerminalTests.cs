@@ -33,6 +33,8 @@ public sealed class TerminalTests
     [InlineData("wheel-does-not-fit", 0, "wheel", Street, "--new", "18x9 ET38 235/40R18", "--new-section", "243 mm on 8.5 in")]
     [InlineData("wheel-imperial", 0, "wheel", Street, "--new", "18x8.5 ET40 225/40R18", "--units", "imperial")]
     [InlineData("wheel-without-points", 0, "wheel", Street, "--strut", "rear", "--new", "18x9 ET38 235/40R18", "--camber", "-1.5 deg")]
+    [InlineData("bracket-street", 0, "bracket", Street)]
+    [InlineData("bracket-imperial", 0, "bracket", Street, "--units", "imperial")]
     [InlineData("damping-street", 0, "damping", Street, "--ratio", "0.5")]
     [InlineData("damping-street-imperial", 0, "damping", Street, "--ratio", "0.5", "--units", "imperial")]
     [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]
@@ -48,6 +50,7 @@ public sealed class TerminalTests
     [InlineData("help-damper", 0, "damper", "--help")]
     [InlineData("help-search", 0, "search", "--help")]
     [InlineData("help-wheel", 0, "wheel", "--help")]
+    [InlineData("help-bracket", 0, "bracket", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
     {
         (int code, string output, string error) = await Prompt.Run(arguments);

@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.Travel;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.LowerMounting;
@@ -30,6 +31,9 @@ public sealed record LowerMountResult
     /// <summary>The one hole of the bracket whose move leaves most; null where all go in for sure.</summary>
     public HoleMove? Move { get; init; }
 
+    /// <summary>How it moves; null where the strut does not stand.</summary>
+    public TravelResult? Travel { get; init; }
+
     /// <summary>What the joint was checked for; null where the strut does not stand.</summary>
     public MountLoad? Load { get; init; }
 
@@ -53,9 +57,8 @@ public sealed record HoleMove(int Hole, double X_m, double Y_m, double SureMargi
 /// <param name="Side_N">Of the top mount, across the car, outward +; null where it is not known, and taken as none.</param>
 /// <param name="AlongCar_N">Of the top mount along the car, which bends the bracket; not checked.</param>
 /// <param name="TopHeight_m">Of the top over the lower datum, at full bump.</param>
-/// <param name="Moment_Nm">Of both about the bolts' middle.</param>
 /// <param name="Twist_Nm">Of the tube in its clamp.</param>
-public sealed record MountLoad(double Axial_N, double? Side_N, double? AlongCar_N, double? TopHeight_m, double Moment_Nm, double Twist_Nm);
+public sealed record MountLoad(double Axial_N, double? Side_N, double? AlongCar_N, double? TopHeight_m, double Twist_Nm);
 
 /// <param name="Force_N">On it.</param>
 /// <param name="Slips_N">What friction under it holds at most.</param>

@@ -38,9 +38,10 @@ public static class LowerMountStudy
             ShareThatGoIn = fit.ShareThatGoIn(Draws, Seed),
             HoleForSure_m = sure ? null : mount.Bracket.HoleDiameter_m - 2 * fit.SureMargin_m,
             Move = sure ? null : HoleMoves.Best(pairs),
+            Travel = travel,
             Load = load,
             Bolts = bolts,
-            Findings = [.. Findings(mount, fit, load, bolts), Thread(travel)],
+            Findings = [.. Findings(mount, fit, load, bolts), Thread(travel?.Thread())],
         };
     }
 
@@ -65,10 +66,8 @@ public static class LowerMountStudy
 
     private static MountFinding AtMost(MountRule rule, double? value, double? limit) => new(rule, value, limit, value is { } v && limit is { } l ? v <= l : null);
 
-    // The same finding as the travel study's; a strut without a thread there has none to check.
-    private static MountFinding Thread(TravelResult? travel) =>
-        travel?.Findings.FirstOrDefault(finding => finding.Rule == TravelRule.ThreadEngagement) is { } thread
-            ? new(MountRule.ThreadEngagement, thread.Value_m, thread.Limit_m, thread.Holds) : new(MountRule.ThreadEngagement, null, null, null);
+    // The travel study's own finding; without a thread there is nothing to check it by.
+    private static MountFinding Thread(TravelFinding? thread) => new(MountRule.ThreadEngagement, thread?.Value_m, thread?.Limit_m, thread?.Holds);
 
     private static MountLoad LoadOf(LowerMountQuestion question, TravelResult travel)
     {
@@ -77,8 +76,7 @@ public static class LowerMountStudy
         double axial = new TravelRules(strut, travel.Drive.SpringHeight_m!.Value).ThreadForce_N();
         double? top = strut.Design.StrutLengthAtDrive_m - (travel.Drive.DamperLength_m - travel.FullBump.DamperLength_m);
         (double Side, double Along)? across = top is null ? null : Across(question.Suspension, travel.FullBump.WheelTravel_m ?? 0, axial);
-        double moment = Group(mount).Moment_Nm((across?.Side ?? 0, -axial), (0, top ?? 0));
-        return new(axial, across?.Side, across?.Along, top, moment, axial * question.TwistArm_m);
+        return new(axial, across?.Side, across?.Along, top, axial * question.TwistArm_m);
     }
 
     // Of the top mount at full bump under an upright force at the contact point that makes so much along the strut.
@@ -90,12 +88,12 @@ public static class LowerMountStudy
         return (side.Dot(outward), side.Dot(outward.Cross(state.Strut.Axis)));
     }
 
+    // With the side force and without it, whichever asks more of a bolt: it may turn the plate back, and cornering takes it away.
     private static IEnumerable<BoltForce> Bolts(LowerMount mount, MountLoad load)
     {
-        double[] forces = Group(mount).Forces_N((load.Side_N ?? 0, -load.Axial_N), (0, load.TopHeight_m ?? 0));
-        return forces.Index().Select(force => new BoltForce(force.Item, mount.Bolts.Bolt
+        BoltGroup group = new([.. mount.Bracket.Holes.Select(hole => (hole.X_m, hole.Y_m))]);
+        double[] without = group.Forces_N((0, -load.Axial_N), (0, 0)), with = group.Forces_N((load.Side_N ?? 0, -load.Axial_N), (0, load.TopHeight_m ?? 0));
+        return without.Zip(with, Math.Max).Index().Select(force => new BoltForce(force.Item, mount.Bolts.Bolt
             .Holding(mount.Bolts.FrictionOrUsual, mount.Bolts.ShearPlanes, force.Index == mount.SlottedHole ? SlotFactor : 1).SlipResistance_N()));
     }
-
-    private static BoltGroup Group(LowerMount mount) => new([.. mount.Bracket.Holes.Select(hole => (hole.X_m, hole.Y_m))]);
 }

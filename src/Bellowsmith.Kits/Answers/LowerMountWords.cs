@@ -108,7 +108,7 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
     {
         string hole = $"Bracket holes of {Fine(Math.Ceiling(result.HoleForSure_m!.Value * 1e4 - 1e-6) * 1e-4)} let every bolt in for sure";
         HoleMove move = result.Move!;
-        string moved = $"hole {move.Hole + 1} made {Change(move.X_m)} in x and {Change(move.Y_m)} in y";
+        string moved = $"hole {move.Hole + 1} made {Change(move.X_m)} outward and {Change(move.Y_m)} up";
         return move.SureMargin_m >= -1e-6 ? $"{hole}; or {moved}." : $"{hole}; {moved} helps most of single moves and leaves {Fine(move.SureMargin_m)}.";
     }
 

@@ -27,12 +27,12 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
         for (int n = 0; n < _holes.Length; n++) Hole(pen, n, text_mm);
         Place(pen, "hoseBracket", "hose", mount.HoseBracket, text_mm);
         Place(pen, "sensorBracket", "sensor", mount.SensorBracket, text_mm);
-        double below = Across(lines, text_mm), beside = Up(lines, text_mm), above = Above(lines, text_mm);
+        double beside = Up(lines, text_mm), above = Above(lines, text_mm);
         return new()
         {
             Shapes = pen.Shapes,
             Dimensions = lines.Dimensions,
-            Frame = new(LeftEdge(text_mm), below - 1.5 * text_mm, beside + 3 * text_mm, above + 1.5 * text_mm),
+            Frame = new(LeftEdge(text_mm), -3 * text_mm, beside + 3 * text_mm, above + 1.5 * text_mm),
             TitleBlock = [.. Title()],
             Summary = Summary(),
         };
@@ -76,14 +76,6 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
     }
 
     // Each place once, nearest first, in lanes outward; where the last lane is.
-    private double Across(SectionDimensioning lines, double text)
-    {
-        double y = mount.Clamp is null ? 0 : -1.5 * text;
-        foreach ((int n, PlanePoint hole) in mount.Bracket.Holes.Index().DistinctBy(h => h.Item.X_m).OrderBy(h => Math.Abs(h.Item.X_m)))
-            lines.Level($"holeX{n + 1}", hole.X_m, new(0, 0), _holes[n], y -= 2 * text);
-        return y;
-    }
-
     private double Up(SectionDimensioning lines, double text)
     {
         double x = _right + (Words + 2 - Lane) * text;
@@ -103,6 +95,8 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
         }
 
         lines.Level("width", mount.Plate.Greatest.X_m - mount.Plate.Least.X_m, new(_left, _top), new(_right, _top), y += 2 * text);
+        foreach ((int n, PlanePoint hole) in mount.Bracket.Holes.Index().OrderByDescending(h => h.Item.Y_m).DistinctBy(h => h.Item.X_m).OrderBy(h => Math.Abs(h.Item.X_m)))
+            lines.Level($"holeX{n + 1}", hole.X_m, new(0, _top), _holes[n], y += 2 * text);
         int lowest = mount.Bracket.Holes.Index().MinBy(hole => hole.Item.Y_m).Index;
         lines.Hole("holeDiameter", mount.Bracket.HoleDiameter_m, _holes[lowest], _radius, _right + text, $"{_holes.Length} × Ø ");
         return y;

@@ -19,11 +19,11 @@ public sealed class BracketDrawingTests
         SheetDrawing drawing = Street(DisplayUnits.Metric).With(text_mm);
 
         Assert.Equal(
-            [("clampDiameter", 52), ("clampHeight", 62), ("height", 124), ("holeDiameter", 14.5), ("holeX1", 46), ("holeY1", 32), ("holeY2", 102), ("width", 40)],
+            [("clampDiameter", 52), ("clampHeight", 62), ("height", 124), ("holeDiameter", 14.5), ("holeX2", 46), ("holeY1", 32), ("holeY2", 102), ("width", 40)],
             drawing.Dimensions.OrderBy(d => d.Id, StringComparer.Ordinal).Select(d => (d.Id, Math.Round(d.Value_m * 1e3, 9))));
         foreach (DrawingDimension d in drawing.Dimensions)
         {
-            double across = d.Id is "holeX1" or "width" or "holeDiameter" or "clampDiameter" ? d.To.X - d.From.X : d.To.Y - d.From.Y;
+            double across = d.Id is "holeX2" or "width" or "holeDiameter" or "clampDiameter" ? d.To.X - d.From.X : d.To.Y - d.From.Y;
             Assert.Equal(d.Value_m * 1e3, across, 1e-9);
             Assert.Equal(d.Value_m * 1e3, double.Parse(d.Text.Split(' ')[^1], CultureInfo.InvariantCulture), 0.005);
             Assert.Contains(drawing.Shapes.OfType<DrawingText>(), t => t.Part == d.Id && t.Text == d.Text);
@@ -75,7 +75,7 @@ public sealed class BracketDrawingTests
 
     [Fact] // 46 mm
     public void Dimensions_InInches_AreInInches() =>
-        Assert.Equal("1.8110", Street(DisplayUnits.Imperial).With(3.5).Dimensions.Single(d => d.Id == "holeX1").Text);
+        Assert.Equal("1.8110", Street(DisplayUnits.Imperial).With(3.5).Dimensions.Single(d => d.Id == "holeX2").Text);
 
     private static BracketDrawing Street(DisplayUnits units) => new(_kit, AxleEnd.Front, _kit.Front!.LowerMount!, units);
 

@@ -66,6 +66,9 @@ public sealed record StrutDesign(
 
     /// <summary>Middle of the lower end plate from the strut's axis, outward +; null: the line runs through the top mount's joint.</summary>
     public double? SpringOffset_m { get; init; }
+
+    /// <summary>What joins its foot to the car's knuckle; null where the kit says nothing of it.</summary>
+    public LowerMount? LowerMount { get; init; }
 }
 
 public enum TargetKind { RideFrequency, WheelRate, SpringRate }

@@ -33,6 +33,9 @@ public static class DrawingSvg
                     svg.Append(k == 0 ? 'M' : 'L').Append(CultureInfo.InvariantCulture, $"{path.Points[k].X:0.##} {-path.Points[k].Y:0.##}");
                 svg.Append(path.Closed ? "Z\"/>" : "\"/>");
                 break;
+            case DrawingSlot slot:
+                Shape(svg, slot.Lines);
+                break;
             case DrawingStrokes strokes:
                 svg.Append("<path ").Append(style).Append(" d=\"");
                 foreach ((DrawingPoint from, DrawingPoint to) in strokes.Strokes)

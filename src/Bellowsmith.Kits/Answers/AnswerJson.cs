@@ -33,6 +33,8 @@ public static class AnswerJson
 
     public static string Write(MountAnswer answer) => JsonSerializer.Serialize(answer, _context.MountAnswer);
 
+    public static string Write(LowerMountAnswer answer) => JsonSerializer.Serialize(answer, _context.LowerMountAnswer);
+
     public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
 
     public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
@@ -76,6 +78,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(WheelAnswer))]
 [JsonSerializable(typeof(MountAnswer))]
 [JsonSerializable(typeof(ClearanceAnswer))]
+[JsonSerializable(typeof(LowerMountAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]

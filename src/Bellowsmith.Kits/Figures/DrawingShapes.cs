@@ -21,6 +21,20 @@ public sealed record DrawingPath(DrawingRole Role, string Part, IReadOnlyList<Dr
 public sealed record DrawingCircle(DrawingRole Role, string Part, DrawingPoint Centre, double Radius, DrawingFill Fill = DrawingFill.None)
     : DrawingShape(Role, Part);
 
+/// <summary>A slot with round ends, level: from one end's centre to the other's.</summary>
+public sealed record DrawingSlot(DrawingRole Role, string Part, DrawingPoint From, DrawingPoint To, double Radius)
+    : DrawingShape(Role, Part)
+{
+    private const int Corners = 24;
+
+    /// <summary>The same in straight lines, for what draws no arcs; within 0.3 % of its radius.</summary>
+    public DrawingPath Lines => new(Role, Part, [.. Arc(To, -90), .. Arc(From, 90)], Closed: true);
+
+    private IEnumerable<DrawingPoint> Arc(DrawingPoint centre, double from_deg) => Enumerable.Range(0, Corners + 1)
+        .Select(k => double.DegreesToRadians(from_deg + 180.0 * k / Corners))
+        .Select(angle => new DrawingPoint(centre.X + Radius * Math.Cos(angle), centre.Y + Radius * Math.Sin(angle)));
+}
+
 /// <summary>Separate straight strokes, such as hatching.</summary>
 public sealed record DrawingStrokes(DrawingRole Role, string Part, IReadOnlyList<(DrawingPoint From, DrawingPoint To)> Strokes)
     : DrawingShape(Role, Part);
@@ -47,7 +61,7 @@ public readonly record struct DrawingBox(double Left, double Bottom, double Righ
 /// A dimension as drawn and as computed: the two measured points and the study's value, which is their distance. A gap that is
 /// squeezed is negative.
 /// </summary>
-/// <param name="Id">height, stopGap, outerDiameter, damperLength, exposedThread or strutLength.</param>
+/// <param name="Id">Of a strut height, stopGap, outerDiameter, damperLength, exposedThread or strutLength; of a bracket holeX1, holeY1, … and its own.</param>
 /// <param name="Value_m">The study's number.</param>
 /// <param name="Text">As written on the drawing.</param>
 /// <param name="From">One measured point.</param>

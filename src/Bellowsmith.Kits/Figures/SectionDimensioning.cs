@@ -7,7 +7,11 @@ namespace Bellowsmith.Kits.Figures;
 /// Dimension lines after ISO 129: extension lines from the part, arrows at the line's ends, the number in a gap of the line, or
 /// beside it where the line is too short. Labels stand in lanes and give way to each other, so none lies on another.
 /// </summary>
-internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, double text)
+/// <param name="pen">Takes the shapes.</param>
+/// <param name="units">Units of the numbers.</param>
+/// <param name="text">Size of the letters.</param>
+/// <param name="more">Decimals beyond those a number on a screen deserves, for who makes the part.</param>
+internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, double text, int more = 0)
 {
     private const double LetterWidth = 0.6, SmallLetterWidth = 0.55, Caption = 0.72, Slender = 0.17;
 
@@ -47,7 +51,42 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
 
         ArrowAt(role, id, new(x, low), 0, arrowsInside ? -1 : 1);
         ArrowAt(role, id, new(x, high), 0, arrowsInside ? 1 : -1);
-        Write(role, id, value_m, caption, label, from, to, units.Number(Dimension.Length, value_m));
+        Write(role, id, value_m, caption, label, from, to, Number(value_m));
+    }
+
+    /// <summary>A level dimension at y, below or above what it measures; its number in a gap of the line, or to the right of it.</summary>
+    public void Level(string id, double value_m, DrawingPoint from, DrawingPoint to, double y)
+    {
+        DrawingRole role = DrawingRole.Dimension;
+        (double left, double right) = (Math.Min(from.X, to.X), Math.Max(from.X, to.X));
+        foreach (DrawingPoint point in (ReadOnlySpan<DrawingPoint>)[from, to])
+            pen.Line(role, id, point.X, point.Y + Math.Sign(y - point.Y) * Beyond / 2, point.X, y + Math.Sign(y - point.Y) * Beyond / 2);
+
+        double half = HalfWidth("");
+        bool inside = right - left > 2 * half + 3 * Arrow, arrowsInside = right - left > 3 * Arrow;
+        double middle = inside ? (left + right) / 2 : right + half + (arrowsInside ? Beyond : 3 * Arrow), beyond = arrowsInside ? 0 : 2 * Arrow;
+        DrawingBox label = new(middle - half, y - text / 2, middle + half, y + text / 2);
+        if (inside)
+        {
+            pen.Line(role, id, left, y, label.Left, y);
+            pen.Line(role, id, label.Right, y, right, y);
+        }
+        else pen.Line(role, id, left - beyond, y, right + beyond, y);
+
+        ArrowAt(role, id, new(left, y), arrowsInside ? -1 : 1, 0);
+        ArrowAt(role, id, new(right, y), arrowsInside ? 1 : -1, 0);
+        Write(role, id, value_m, "", label, from, to, Number(value_m));
+    }
+
+    /// <summary>A hole's diameter on a leader from its edge to words that begin at x, right of it.</summary>
+    public void Hole(string id, double value_m, DrawingPoint centre, double radius, double x, string before)
+    {
+        DrawingPoint edge = new(centre.X + radius * Math.Cos(Math.PI / 4), centre.Y + radius * Math.Sin(Math.PI / 4)), end = new(x, centre.Y + radius + text);
+        string words = before + Number(value_m);
+        DrawingBox label = new(x + Beyond, end.Y - text / 2, x + Beyond + words.Length * LetterWidth * text, end.Y + text / 2);
+        pen.Line(DrawingRole.Dimension, id, edge.X, edge.Y, end.X, end.Y);
+        pen.Add(new DrawingText(DrawingRole.Dimension, id, new(label.Left, end.Y), words, TextAnchor.Start, text));
+        _dimensions.Add(new DrawingDimension(id, value_m, words, new(centre.X - radius, centre.Y), new(centre.X + radius, centre.Y), label));
     }
 
     /// <summary>A diameter across the axis at height y, its number outside the right arrow.</summary>
@@ -61,12 +100,14 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
         }
 
         pen.Line(role, id, -radius, y, radius + Arrow, y);
-        string words = prefix + units.Number(Dimension.Length, value_m);
+        string words = prefix + Number(value_m);
         double left = radius + 1.3 * Arrow;
         DrawingBox label = new(left, y - text / 2, left + words.Length * LetterWidth * text, y + text / 2);
         pen.Add(new DrawingText(role, id, new(left, y), words, TextAnchor.Start, text));
         _dimensions.Add(new DrawingDimension(id, value_m, words, new(-radius, fromY), new(radius, fromY), label));
     }
+
+    private string Number(double value_m) => units.Number(Dimension.Length, value_m, more);
 
     private void Write(
         DrawingRole role, string id, double value_m, string caption, DrawingBox label, DrawingPoint from, DrawingPoint to, string number)

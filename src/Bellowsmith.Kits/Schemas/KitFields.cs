@@ -64,6 +64,7 @@ internal static class KitFields
         May("guides", TopMountFields.Guides, "What leads the damper's rod."),
         May("springTilt", TopMountFields.SpringTilt, "The spring's line of force against the strut's axis at drive height, from ahead, its foot outward +."),
         May("springOffset", TopMountFields.SpringOffset, "Middle of the lower end plate from the strut's axis, outward +; where not given the line runs through the top mount's joint."),
+        May("lowerMount", LowerMountFields.Mount, "What joins the strut's foot to the knuckle."),
         May("limits", _limits));
 
     public static readonly DocumentKind Kind = new(

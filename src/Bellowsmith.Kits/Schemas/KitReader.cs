@@ -45,6 +45,7 @@ public static class KitReader
             Guides = TopMountReader.Guides(strut.Member("guides")),
             SpringTilt_rad = strut.Optional("springTilt") ?? 0,
             SpringOffset_m = strut.Optional("springOffset"),
+            LowerMount = LowerMountReader.Build(strut.Member("lowerMount")),
         };
     }
 

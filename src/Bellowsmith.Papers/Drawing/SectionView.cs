@@ -3,19 +3,19 @@ using SkiaSharp;
 
 namespace Bellowsmith.Papers.Drawing;
 
-/// <summary>The strut's section on paper, at the largest usual scale that fits, with frame and title block.</summary>
+/// <summary>A drawing on paper, at the largest usual scale that fits, with frame and title block.</summary>
 internal sealed class SectionView(Pen pen, SKRect box)
 {
-    // ISO 5455 and the steps between that workshops use; how many mm of the strut one mm of paper shows.
+    // ISO 5455 and the steps between that workshops use; how many mm of the part one mm of paper shows.
     private static readonly double[] _scales = [1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 10, 15, 20, 50];
     private const float RowHeight = 10.4f, TextSize = 6.5f, LabelWidth = 40, RightCell = 62, PointsPerMillimetre = 72 / 25.4f;
 
-    /// <param name="draw">The section drawn with letters of so many mm of the strut.</param>
-    public void Draw(Func<double, StrutSection> draw)
+    /// <param name="draw">The part drawn with letters of so many mm of the part.</param>
+    public void Draw(Func<double, SheetDrawing> draw)
     {
         foreach (double scale in _scales)
         {
-            StrutSection section = draw(TextSize / PointsPerMillimetre * scale);
+            SheetDrawing section = draw(TextSize / PointsPerMillimetre * scale);
             float point = (float)(PointsPerMillimetre / scale), rows = (section.TitleBlock.Count - 1) * RowHeight;
             bool fits = section.Frame.Width * point <= box.Width && section.Frame.Height * point <= box.Height - rows;
             if (!fits && scale != _scales[^1]) continue;
@@ -26,7 +26,7 @@ internal sealed class SectionView(Pen pen, SKRect box)
     }
 
     // What it is on the left, how it is drawn on the right.
-    private void Frame(StrutSection section, float rows, double scale)
+    private void Frame(SheetDrawing section, float rows, double scale)
     {
         pen.Box(box, null, Shade.Ink, 1);
         float top = box.Bottom - rows, right = box.Right - RightCell;
@@ -48,7 +48,7 @@ internal sealed class SectionView(Pen pen, SKRect box)
         }
     }
 
-    private void Shapes(StrutSection section, float point, float height)
+    private void Shapes(SheetDrawing section, float point, float height)
     {
         DrawingBox frame = section.Frame;
         float x0 = box.MidX - (float)(frame.Left + frame.Right) / 2 * point;
@@ -64,6 +64,9 @@ internal sealed class SectionView(Pen pen, SKRect box)
             {
                 case DrawingPath path:
                     pen.Path([.. path.Points.Select(At)], path.Closed, Fill(path.Fill, colour, path.Part), colour, path.Fill == DrawingFill.Line ? 0.2f : width, dashes);
+                    break;
+                case DrawingSlot slot:
+                    Shape(slot.Lines);
                     break;
                 case DrawingStrokes strokes:
                     foreach ((DrawingPoint from, DrawingPoint to) in strokes.Strokes)

@@ -35,6 +35,8 @@ public sealed class TerminalTests
     [InlineData("wheel-without-points", 0, "wheel", Street, "--strut", "rear", "--new", "18x9 ET38 235/40R18", "--camber", "-1.5 deg")]
     [InlineData("mount-street", 0, "mount", Street)]
     [InlineData("mount-imperial", 0, "mount", Street, "--units", "imperial", "--steer", "20 deg", "--load", "four up, luggage")]
+    [InlineData("bracket-street", 0, "bracket", Street)]
+    [InlineData("bracket-imperial", 0, "bracket", Street, "--units", "imperial")]
     [InlineData("damping-street", 0, "damping", Street, "--ratio", "0.5")]
     [InlineData("damping-street-imperial", 0, "damping", Street, "--ratio", "0.5", "--units", "imperial")]
     [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]
@@ -51,6 +53,7 @@ public sealed class TerminalTests
     [InlineData("help-search", 0, "search", "--help")]
     [InlineData("help-wheel", 0, "wheel", "--help")]
     [InlineData("help-mount", 0, "mount", "--help")]
+    [InlineData("help-bracket", 0, "bracket", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
     {
         (int code, string output, string error) = await Prompt.Run(arguments);

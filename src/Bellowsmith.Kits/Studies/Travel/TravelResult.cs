@@ -26,6 +26,9 @@ public sealed record TravelResult
 
     public required IReadOnlyList<TravelFinding> Findings { get; init; }
 
+    /// <summary>Of the body's thread; null where the kit has none.</summary>
+    public TravelFinding? Thread() => Findings.FirstOrDefault(finding => finding.Rule == TravelRule.ThreadEngagement);
+
     /// <summary>Single changes that mend every miss at once, smallest first.</summary>
     public required IReadOnlyList<Mend> MendsAll { get; init; }
 

@@ -29,7 +29,7 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
         MountPlace place = result.Greatest;
         string at = place.Rack_m == 0 ? "straight ahead" : place.Rack_m > 0 ? "with the rack at its left end" : "with the rack at its right end";
         string rest = _mount.TiltAtDrive_rad == 0 ? "" : $"; at drive height it leans {Angle(Math.Abs(_mount.TiltAtDrive_rad))}";
-        return $"The strut leans most from the bearing's axis, {Angle(place.Tilt_rad)}, at {Length(place.Travel_m)} of travel {at}{rest}.";
+        return $"The strut leans most from the bearing's axis, {Angle(place.Tilt_rad)}, at {Length(place.Travel_m)} of travel {at}{rest}.{Locks()}";
     }
 
     /// <summary>What the turning bearing is in for; without one what slides instead. Null where nothing steers.</summary>
@@ -39,7 +39,7 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
             return turning.Dents
                 ? $"Swung ±{Angle(turning.Amplitude_rad)}, each ball or roller keeps to a place of its own (below ±{Angle(turning.LeastAmplitude_rad!.Value)}) and dents it: no life can be told. "
                     + $"Its rating alone would promise {Way(turning.Life_m)}."
-                : $"L10 of {Way(turning.Life_m)} {Duty(turning.Amplitude_rad, result.Question.SteersPerKilometre)} under {Force(result.Lives.Load_N)}.";
+                : $"L10 of {Way(turning.Life_m)}, swung {Duty(turning.Amplitude_rad, result.Question.SteersPerKilometre)} under {Force(result.Lives.Load_N)}.";
         if (!(result.Case.Lock_m > 0) || _mount.TurningBearing is not null) return null;
         string bellows = result.Turn_rad is { } turn ? $"The bellows is twisted by the whole {Angle(turn)} at full lock. " : "";
         return result.Lives.Steering is { } sliding ? $"{bellows}The spherical bearing slides as the wheels steer: {Slides(sliding, result.Question.SteersPerKilometre)}." : $"{bellows}Nothing is known of what slides.";
@@ -120,7 +120,7 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
         if (result.SideLoad is not null)
         {
             yield return new("load", $"{Force(result.Case.WheelLoad_N)} upward at the contact point, standing: the ground's load less the unsprung weight, at drive, bump and droop alike. Corners, brakes and bumps add their own.");
-            yield return new("spring line", "Through the middles of the end plates. A bellows that stands askew pushes off that line by an amount only a load frame tells.");
+            yield return new("plates", "The spring's line of force runs through the middles of the end plates. A bellows that stands askew pushes off that line by an amount only a load frame tells.");
         }
 
         if (result.Case.BearsSideLoad && result.SideLoad is null) yield return new("side load", "The parts lie in line and hold nothing: no side load can be told.");
@@ -137,6 +137,9 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
 
     private string Tilts() => _mount.SphericalBearing is { } bearing ? $"The bearing tilts {Angle(result.Greatest.Tilt_rad)}{(bearing.TiltLeft_rad(result.Greatest.Tilt_rad) < 0 ? ", past" : " of")} its {Angle(bearing.TiltLimit_rad)}"
         : $"The strut tilts {Angle(result.Greatest.Tilt_rad)} in a mount that has no bearing for it";
+
+    private string Locks() => result.Case.Lock_m > 0 && result is { TurnLeft_rad: { } left, TurnRight_rad: { } right }
+        ? $" It turns {Angle(left)} to the left and {Angle(right)} to the right." : "";
 
     private string Turns() => !(result.Case.Lock_m > 0) || result.Turn_rad is not { } turn ? ""
         : _mount.TurningBearing is null ? $" and the strut turns {Angle(turn)} in it, without a bearing to turn on"

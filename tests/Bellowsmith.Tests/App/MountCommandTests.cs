@@ -21,6 +21,7 @@ public sealed class MountCommandTests : IDisposable
         Assert.Equal("driver, half tank", front.GetProperty("load").GetString());
         Assert.Equal(9, Number(front, "tiltLimit_deg"), 1e-9);
         Assert.Equal(47, Number(front, "stackHeight_mm"), 1e-9);
+        Assert.Equal(Number(front, "turn_deg"), Math.Max(Number(front, "turnLeft_deg"), Number(front, "turnRight_deg")));
         Assert.Equal(360.0 / 28, Number(lives, "turningLeastSwing_deg"), 1e-9);
         Assert.True(lives.GetProperty("turningDents").GetBoolean());
         Assert.Equal(JsonValueKind.Null, lives.GetProperty("steering").ValueKind);

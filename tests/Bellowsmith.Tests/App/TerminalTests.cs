@@ -33,6 +33,9 @@ public sealed class TerminalTests
     [InlineData("wheel-does-not-fit", 0, "wheel", Street, "--new", "18x9 ET38 235/40R18", "--new-section", "243 mm on 8.5 in")]
     [InlineData("wheel-imperial", 0, "wheel", Street, "--new", "18x8.5 ET40 225/40R18", "--units", "imperial")]
     [InlineData("wheel-without-points", 0, "wheel", Street, "--strut", "rear", "--new", "18x9 ET38 235/40R18", "--camber", "-1.5 deg")]
+    [InlineData("clearance-street", 0, "clearance", Street)]
+    [InlineData("clearance-wide", 0, "clearance", Street, "--wheel", "18x9 ET36 235/40R18")]
+    [InlineData("clearance-imperial", 0, "clearance", Street, "--camber", "-0.7 deg", "--units", "imperial")]
     [InlineData("damping-street", 0, "damping", Street, "--ratio", "0.5")]
     [InlineData("damping-street-imperial", 0, "damping", Street, "--ratio", "0.5", "--units", "imperial")]
     [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]
@@ -47,6 +50,7 @@ public sealed class TerminalTests
     [InlineData("help-damping", 0, "damping", "--help")]
     [InlineData("help-damper", 0, "damper", "--help")]
     [InlineData("help-search", 0, "search", "--help")]
+    [InlineData("help-clearance", 0, "clearance", "--help")]
     [InlineData("help-wheel", 0, "wheel", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
     {

@@ -27,26 +27,28 @@ public sealed record ClearanceMap
 
     public required int Decimals { get; init; }
 
-    /// <summary>Least and greatest; NaN where the parts go nowhere.</summary>
+    /// <summary>Least and greatest.</summary>
     public required (double Low, double High) Range { get; init; }
 
     /// <summary>Round values, 0 among them where it lies within: there a margin is just kept.</summary>
     public required IReadOnlyList<double> Levels { get; init; }
 
-    /// <summary>Where the least room is, followed between the places of the map; null where the parts go nowhere.</summary>
-    public required MapPoint? Worst { get; init; }
+    /// <summary>Where the least room is, followed between the places of the map.</summary>
+    public required MapPoint Worst { get; init; }
 
     public required string Summary { get; init; }
 
-    public static ClearanceMap Of(ClearanceResult result, DisplayUnits units)
+    /// <summary>Null where nothing was swept.</summary>
+    public static ClearanceMap? Of(ClearanceResult result, DisplayUnits units)
     {
+        if (result.Pairs.Count == 0) return null;
         ClearanceWords words = new(result, units);
         ClearanceGrid grid = result.Grid;
         float[] room = [.. grid.Room_m.Select(left => (float)Length(left))];
         float[] known = [.. room.Where(float.IsFinite)];
-        (double Low, double High) range = known.Length == 0 ? (double.NaN, double.NaN) : (known.Min(), known.Max());
+        (double Low, double High) range = (known.Min(), known.Max());
         string unit = units.Symbol(Dimension.Length);
-        PairGap? worst = result.Pairs.Count == 0 ? null : result.Pairs[0];
+        PairGap worst = result.Pairs[0];
         return new()
         {
             Title = $"Least room over any margin, {Names.Of(result.Case.End)}",
@@ -59,7 +61,7 @@ public sealed record ClearanceMap
             Decimals = units.Decimals(Dimension.Length),
             Range = range,
             Levels = range.Low < range.High ? new ChartAxis("", "", range.Low, range.High, 0).Ticks(MostLevels) : [],
-            Worst = worst is null ? null : new(Length(worst.Rack_m), Length(worst.Travel_m), $"{ClearanceWords.Name(worst.Pair)} {units.Text(Dimension.Length, worst.Gap.Distance_m)}"),
+            Worst = new(Length(worst.Rack_m), Length(worst.Travel_m), $"{ClearanceWords.Name(worst.Pair)} {units.Text(Dimension.Length, worst.Gap.Distance_m)}"),
             Summary = words.Answer(),
         };
 

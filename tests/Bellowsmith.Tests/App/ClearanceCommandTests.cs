@@ -41,15 +41,6 @@ public sealed class ClearanceCommandTests
     }
 
     [Fact]
-    public async Task Clearance_CamberNoSettingMakes_IsNoSolution()
-    {
-        (int code, string output, _) = await Prompt.Run("clearance", Street, "--camber", "-15 deg", "--json");
-
-        Assert.Equal(3, code);
-        Assert.Empty(JsonDocument.Parse(output).RootElement.GetProperty("pairs").EnumerateArray());
-    }
-
-    [Fact]
     public async Task Clearance_AxleWithoutPoints_IsAFault()
     {
         (int code, string output, string error) = await Prompt.Run("clearance", Street, "--strut", "rear", "--json");

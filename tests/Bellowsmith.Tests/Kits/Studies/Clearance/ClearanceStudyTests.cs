@@ -137,7 +137,7 @@ public sealed class ClearanceStudyTests
     [Fact]
     public void Answer_CamberNoSettingMakes_SweepsNothing()
     {
-        ClearanceResult result = ClearanceStudy.Answer(Corners.Front, Corners.Gaps with { Camber_rad = 40 * Math.PI / 180 });
+        ClearanceResult result = ClearanceStudy.Answer(Corners.Front, Corners.Gaps with { Camber_rad = Math.PI / 3 });
 
         Assert.Null(result.Set);
         Assert.Empty(result.Pairs);

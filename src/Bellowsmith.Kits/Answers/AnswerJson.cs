@@ -31,6 +31,8 @@ public static class AnswerJson
 
     public static string Write(WheelAnswer answer) => JsonSerializer.Serialize(answer, _context.WheelAnswer);
 
+    public static string Write(MountAnswer answer) => JsonSerializer.Serialize(answer, _context.MountAnswer);
+
     public static string Write(DampingAnswer answer) => JsonSerializer.Serialize(answer, _context.DampingAnswer);
 
     public static string Write(DynoAnswer answer) => JsonSerializer.Serialize(answer, _context.DynoAnswer);
@@ -73,6 +75,7 @@ public static class AnswerJson
 [JsonSerializable(typeof(LoweringAnswer))]
 [JsonSerializable(typeof(WheelAnswer))]
 [JsonSerializable(typeof(ClearanceAnswer))]
+[JsonSerializable(typeof(MountAnswer))]
 [JsonSerializable(typeof(DampingAnswer))]
 [JsonSerializable(typeof(DynoAnswer))]
 [JsonSerializable(typeof(RideAnswer))]

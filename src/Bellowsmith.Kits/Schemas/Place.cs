@@ -67,7 +67,7 @@ internal sealed class Place(Reading reading, JsonSource source, Node node, strin
 
     public void Accept(double value) => reading.Accept(node, value);
 
-    public void Saw(Quantity quantity) => reading.Saw(source, this, quantity);
+    public void Saw(Quantity quantity, bool setsUnit) => reading.Saw(source, this, quantity, setsUnit);
 
     public void Report(string allowed, string fix) => Report(source.Excerpt(node), allowed, fix);
 

@@ -22,6 +22,9 @@ internal sealed class QuantityShape : Shape
         (_least, _greatest, _example) = (Literal(least), Literal(greatest), example);
     }
 
+    /// <summary>False where people write another unit than they read answers in, such as kN of a bearing's rating.</summary>
+    public bool SetsUnit { get; init; } = true;
+
     public override string Allowed => $"{Words} from {_least.Written} to {_greatest.Written}, such as \"{_example}\"";
 
     private string Words => string.Join(" or ", _dimensions.Select(dimension => dimension.Words()));
@@ -42,7 +45,7 @@ internal sealed class QuantityShape : Shape
             place.Report($"{Words} in {UnitNames}", Fix(misreading!.Value, place.Node.Text));
             return;
         }
-        place.Saw(quantity);
+        place.Saw(quantity, SetsUnit);
         var si = quantity.Dimension == _dimensions[0] ? quantity.Si : quantity.Si / StandardGravity.Value_m_per_s2;
         if (si >= _least.Si && si <= _greatest.Si) place.Accept(si);
         else place.Report($"{Words} from {_least.Written} to {_greatest.Written}", "Check the number, its decimal mark and its unit.");

@@ -52,9 +52,9 @@ internal sealed class Reading
     public double? Accepted(Node node) => _accepted.TryGetValue(node, out var value) ? value : null;
 
     /// <summary>Notes a quantity's unit, and holds each document to the decimal mark it wrote first.</summary>
-    public void Saw(JsonSource source, Place place, Quantity quantity)
+    public void Saw(JsonSource source, Place place, Quantity quantity, bool setsUnit)
     {
-        _units.TryAdd(quantity.Dimension, quantity.Unit.Name);
+        if (setsUnit) _units.TryAdd(quantity.Dimension, quantity.Unit.Name);
         if (quantity.DecimalMark is not { } mark || _marks.TryAdd(source, (mark, place.ToString()))) return;
         var first = _marks[source];
         if (first.Mark != mark)

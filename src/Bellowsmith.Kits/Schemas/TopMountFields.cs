@@ -8,15 +8,15 @@ internal static class TopMountFields
 {
     public const string OnSteel = "steel on steel", OnBronze = "steel on bronze", OnFabric = "steel on fabric", Balls = "balls", Rollers = "rollers";
 
-    private static readonly Shape _rating = new QuantityShape(Dimension.Force, "100 N", "10000 kN", "30 kN");
+    private static readonly Shape _rating = new QuantityShape(Dimension.Force, "100 N", "10000 kN", "30 kN") { SetsUnit = false };
     private static readonly Shape _lean = new QuantityShape(Dimension.Angle, "-15 deg", "15 deg", "1.5 deg");
 
     private static readonly Shape _spherical = Fields(
-        Need("dynamicRating", _rating, "C, from its maker."),
+        Need("dynamicRating", _rating, "C, from its maker, for a load along the strut."),
         Need("sphereDiameter", Length("5 mm", "200 mm", "29 mm"), "dk, mean diameter of what slides."),
         Need("tiltLimit", new QuantityShape(Dimension.Angle, "0.5 deg", "45 deg", "12 deg"), "Either way from its middle."),
         Need("surface", new ChoiceShape(OnSteel, OnBronze, OnFabric)),
-        May("loadFactor", new QuantityShape(Dimension.Stress, "10 MPa", "1000 MPa", "100 MPa"), "K, the specific load at a load of C; 100 MPa, on fabric 300 MPa, where not given."),
+        May("loadFactor", new QuantityShape(Dimension.Stress, "10 MPa", "1000 MPa", "100 MPa") { SetsUnit = false }, "K, the specific load at a load of C; 100 MPa, on fabric 300 MPa, where not given."),
         May("lifeFactor", new NumberShape(0.01, 100), "Product of its maker's factors for life; 1 where not given."));
 
     private static readonly Shape _turning = Fields(

@@ -36,6 +36,8 @@ public sealed class TerminalTests
     [InlineData("clearance-street", 0, "clearance", Street)]
     [InlineData("clearance-wide", 0, "clearance", Street, "--wheel", "18x9 ET36 235/40R18")]
     [InlineData("clearance-imperial", 0, "clearance", Street, "--camber", "-0.7 deg", "--units", "imperial")]
+    [InlineData("mount-street", 0, "mount", Street)]
+    [InlineData("mount-imperial", 0, "mount", Street, "--units", "imperial", "--steer", "20 deg", "--load", "four up, luggage")]
     [InlineData("damping-street", 0, "damping", Street, "--ratio", "0.5")]
     [InlineData("damping-street-imperial", 0, "damping", Street, "--ratio", "0.5", "--units", "imperial")]
     [InlineData("damping-too-hard", 3, "damping", Street, "--ratio", "0.95")]
@@ -52,6 +54,7 @@ public sealed class TerminalTests
     [InlineData("help-search", 0, "search", "--help")]
     [InlineData("help-clearance", 0, "clearance", "--help")]
     [InlineData("help-wheel", 0, "wheel", "--help")]
+    [InlineData("help-mount", 0, "mount", "--help")]
     public async Task Command_OfTheDemo_PrintsTheSnapshot(string snapshot, int exitCode, params string[] arguments)
     {
         (int code, string output, string error) = await Prompt.Run(arguments);

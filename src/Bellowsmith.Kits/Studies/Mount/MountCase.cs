@@ -60,20 +60,13 @@ public sealed class MountCase
         if (need.LoadCase(conditions.Load) is { } load) need.SprungMass_kg(load);
         SuspensionPart? part = SuspensionNeeds.Points(kit, end, faults);
         need.Need(design.TopMount is not null, "topMount", "an object { … }", "Say what holds the strut's upper end: \"topMount\": { \"sphericalBearing\": { … }, \"turningBearing\": { … } }.");
-        if (part is null || Steers(end, part))
-            NeedLock(part, faults);
-        if (part is null || part.Kind == SuspensionKind.MacPherson)
-            NeedRod(need);
+        if (part is { RackTravel_m: null } && Steers(end, part))
+            faults.Add(new(part.File, "rackTravel", "nothing", "a length", "Count the rack's travel from the middle to either lock: \"rackTravel\": \"62 mm\"."));
+        if (part?.Kind == SuspensionKind.MacPherson) NeedRod(need);
         return faults.Count == 0 ? new(WheelCorner.Of(kit, conditions), design) : throw new FaultsException(faults);
     }
 
     private static bool Steers(AxleEnd end, SuspensionPart part) => end == AxleEnd.Front && part.Points.ContainsKey("tieRodInner");
-
-    private static void NeedLock(SuspensionPart? part, List<Fault> faults)
-    {
-        if (part is { RackTravel_m: null })
-            faults.Add(new(part.File, "rackTravel", "nothing", "a length", "Count the rack's travel from the middle to either lock: \"rackTravel\": \"62 mm\"."));
-    }
 
     private static void NeedRod(StrutNeeds need)
     {

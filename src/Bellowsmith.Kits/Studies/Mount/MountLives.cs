@@ -31,10 +31,10 @@ public sealed record MountLives(double Load_N, TurningLife? Turning, SlidingLife
 
 /// <summary>A spherical plain bearing swung by ± an amplitude.</summary>
 /// <param name="Amplitude_rad">To either side.</param>
-/// <param name="Pressure_Pa">On its surface.</param>
+/// <param name="SpecificLoad_Pa">On its surface.</param>
 /// <param name="Velocity_m_per_s">Mean sliding velocity at the speed driven.</param>
 /// <param name="Life_m">Way driven; null where the surface does not bear the load.</param>
-public sealed record SlidingLife(double Amplitude_rad, double Pressure_Pa, double Velocity_m_per_s, double? Life_m)
+public sealed record SlidingLife(double Amplitude_rad, double SpecificLoad_Pa, double Velocity_m_per_s, double? Life_m)
 {
     internal static SlidingLife Of(SphericalPlainBearing bearing, double factor, double load_N, double amplitude_rad, double perKilometre, MountQuestion question)
     {

@@ -13,8 +13,13 @@ public sealed record MountResult
     /// <summary>Where the strut tilts most in its bearing.</summary>
     public MountPlace Greatest => Places.MaxBy(place => place.Tilt_rad)!;
 
-    /// <summary>How far the strut turns either way at most; null where the strut does not steer.</summary>
-    public double? Turn_rad => Places.Max(place => Math.Abs(place.Turn_rad ?? double.NaN)) is var turn && double.IsNaN(turn) ? null : turn;
+    /// <summary>How far the strut turns to the left at most, and to the right, both +; null where it does not lead the wheel.</summary>
+    public double? TurnLeft_rad => Places.Max(place => place.Turn_rad);
+
+    public double? TurnRight_rad => -Places.Min(place => place.Turn_rad);
+
+    /// <summary>The greater of the two.</summary>
+    public double? Turn_rad => TurnLeft_rad is { } left && TurnRight_rad is { } right ? Math.Max(left, right) : null;
 
     public required MountLives Lives { get; init; }
 

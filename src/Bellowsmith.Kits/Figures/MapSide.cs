@@ -1,5 +1,6 @@
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies.Settings;
+using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.Kits.Figures;
 
@@ -26,6 +27,14 @@ public sealed record MapSide(ChartAxis Axis, double[] Values, double[] Edges, bo
         return new MapSide(
             new ChartAxis(title, unit, edges[0], edges[^1], 0) { OwnTicks = isWhole ? [.. values.Select((v, k) => new ChartTick(v, words.Tick(axis, k)))] : null },
             values, edges, axis.IsChoice);
+    }
+
+    /// <summary>A side of lengths in the unit shown.</summary>
+    internal static MapSide Of(string title, IReadOnlyList<double> lengths_m, DisplayUnits units)
+    {
+        double[] values = [.. lengths_m.Select(length => units.Value(Dimension.Length, length))];
+        double[] edges = [.. Enumerable.Range(0, values.Length + 1).Select(k => Edge(values, k))];
+        return new(new ChartAxis(title, units.Symbol(Dimension.Length), edges[0], edges[^1], units.Decimals(Dimension.Length)), values, edges, IsChoice: false);
     }
 
     private static double Edge(double[] values, int k)

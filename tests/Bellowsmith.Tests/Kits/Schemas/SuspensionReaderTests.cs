@@ -39,6 +39,33 @@ public sealed class SuspensionReaderTests : IDisposable
         Assert.Equal(Math.Asin(1 / Math.Sqrt(40 * 40 + 1 + 0.25)), part.Linkage().Rest.Camber_rad, 1e-12);
     }
 
+    [Fact]
+    public void Read_LinesDiametersAndUnderbody_AreHad()
+    {
+        SuspensionPart part = Read(Strut, """
+            "diameters": { "tieRod": "15 mm", "halfshaft": "1 in" }, "underbody": [["0 mm", "300 mm", "110 mm"]],
+            "lines": [{ "name": "hose", "body": ["0 mm", "500 mm", "500 mm"], "via": [["0 mm", "550 mm", "500 mm"]], "wheel": ["0 mm", "650 mm", "500 mm"], "length": "180 mm" }]
+            """);
+
+        Assert.Equal((0.015, 0.0254), (part.Diameters.Of_m(LinkagePart.TieRod), part.Diameters.Halfshaft_m));
+        Assert.Null(part.Diameters.Given_m(LinkagePart.LowerArm));
+        Assert.Equal(new Point(0, 0.3, 0.11), Assert.Single(part.Underbody));
+        Assert.Equal(0.03, Assert.Single(part.Lines).Slack_m(part.Linkage().Rest), 1e-12);
+    }
+
+    [Theory]
+    [InlineData("slack", "can never be waived")]
+    [InlineData("lenght", "Did you mean length?")]
+    public void Read_ALineWithAKeyItCannotHave_IsAFault(string key, string fix)
+    {
+        string line = $$"""{ "name": "hose", "body": ["0 mm", "500 mm", "500 mm"], "wheel": ["0 mm", "650 mm", "500 mm"], "length": "180 mm", "{{key}}": "5 mm" }""";
+
+        Fault fault = Assert.Single(Assert.Throws<FaultsException>(() => Read(Strut, $"\"lines\": [{line}]")).Faults);
+
+        Assert.Equal($"lines[0].{key}", fault.Where);
+        Assert.Contains(fix, fault.Fix, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("\"wheelCentre\": [\"0 mm\", \"760 mm\"", "\"wheelCentre\": [\"0 mm\", \"-760 mm\"", "", "macpherson.wheelCentre")]
     [InlineData("[\"-300 mm\", \"380 mm\", \"220 mm\"]", "[\"10 mm\", \"370 mm\", \"215 mm\"]", "", "macpherson")]

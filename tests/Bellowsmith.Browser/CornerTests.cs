@@ -130,9 +130,11 @@ public sealed class CornerTests(Served served)
         await BoardTests.Settled(page);
         await Expect(page.Locator("[data-question=touch] [data-say=\"touch.here\"]")).ToContainTextAsync("full ");
         await Expect(page.Locator("[data-choose=closest]")).ToBeVisibleAsync();
+        string ring = (await page.Locator("circle.room.here").GetAttributeAsync("cy"))!;
         await page.Locator("rect.room.free").First.ClickAsync();
         await BoardTests.Settled(page);
-        await Expect(page.Locator("rect.room.here")).ToHaveCountAsync(1);
+        await Expect(page.Locator("[data-choose=closest]")).ToBeVisibleAsync();
+        Assert.NotEqual(ring, await page.Locator("circle.room.here").GetAttributeAsync("cy"));
         await page.Locator("[data-choose=closest]").ClickAsync();
         await Expect(page.Locator("[data-choose=closest]")).ToBeHiddenAsync();
         await Expect(page.Locator("button[data-choose=undo]")).ToBeDisabledAsync();

@@ -1,14 +1,14 @@
 using System.Globalization;
 using System.Text;
 using Bellowsmith.Kits.Answers;
+using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies.Clearance;
-using Bellowsmith.Kits.Units;
 
 namespace Bellowsmith.App.Boards;
 
 /// <summary>
-/// The least room over any margin as a map: rack across, right lock to the left, wheel travel up. A cell that lacks room carries its
-/// gap as a number, one that touches a heavy frame; pressed it is looked at.
+/// The least room over any margin as a map to scale: rack across, wheel travel up. A cell that lacks room carries by how much; pressed it
+/// is looked at. The ring is the place looked at.
 /// </summary>
 public static class RoomSvg
 {
@@ -16,41 +16,51 @@ public static class RoomSvg
 
     private const int Left = 58, Right = 8, Top = 8, Bottom = 40, LeastLetters = 22;
 
+    // As much room as no shade tells from more, in metres.
+    private const double Plenty_m = 0.010;
+
     public static string Of(ClearanceResult swept, (double Travel_m, double Rack_m) at, DisplayUnits units)
     {
-        ClearanceGrid grid = swept.Grid;
-        (int columns, int rows) = (grid.Racks_m.Count, grid.Travels_m.Count);
-        if (columns == 0 || rows == 0) return "";
-        (double wide, double high) = ((Width - Left - Right) / (double)columns, (Height - Top - Bottom) / (double)rows);
+        if (ClearanceMap.Of(swept, units) is not { } map) return "";
         StringBuilder svg = new();
-        for (int row = 0; row < rows; row++)
-            for (int column = 0; column < columns; column++) Cell(row, column);
-        Axis();
+        ClearanceGrid grid = swept.Grid;
+        double plenty = units.Value(Kits.Units.Dimension.Length, Plenty_m);
+        for (int row = 0; row < map.Y.Count; row++)
+            for (int column = 0; column < map.X.Count; column++) Cell(svg, map, row, column, (grid.Travels_m[row], grid.Racks_m[column]), plenty);
+        Ring(svg, map, (units.Value(Kits.Units.Dimension.Length, at.Rack_m), units.Value(Kits.Units.Dimension.Length, at.Travel_m)));
+        Axes(svg, map);
         return svg.ToString();
-
-        void Cell(int row, int column)
-        {
-            double room = grid.Room_m[row * columns + column];
-            (double x, double y) = (Left + column * wide, Top + (rows - 1 - row) * high);
-            string kind = double.IsNaN(room) ? "none" : room < 0 ? "short" : "free";
-            bool here = Math.Abs(grid.Travels_m[row] - at.Travel_m) < 1e-6 && Math.Abs(grid.Racks_m[column] - at.Rack_m) < 1e-6;
-            svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"room {kind}{(here ? " here" : "")}\" data-place=\"{grid.Travels_m[row]:R} {grid.Racks_m[column]:R}\" x=\"{x:0.#}\" y=\"{y:0.#}\" width=\"{wide:0.#}\" height=\"{high:0.#}\" fill-opacity=\"{Shade(room):0.##}\"/>");
-            if (room < 0 && wide > LeastLetters)
-                svg.Append(CultureInfo.InvariantCulture, $"<text class=\"words\" x=\"{x + wide / 2:0.#}\" y=\"{y + high / 2:0.#}\" text-anchor=\"middle\" dominant-baseline=\"central\">{LinkageWords.Number(units.Value(Dimension.Length, room), "0")}</text>");
-        }
-
-        void Axis()
-        {
-            string length = units.Symbol(Dimension.Length);
-            foreach (int row in (int[])[0, rows / 2, rows - 1]) Word(Left - 6, Top + (rows - 0.5 - row) * high, "end", units.Number(Dimension.Length, grid.Travels_m[row]));
-            foreach (int column in (int[])[0, columns / 2, columns - 1]) Word(Left + (column + 0.5) * wide, Height - Bottom + 14, "middle", units.Number(Dimension.Length, grid.Racks_m[column]));
-            Word(Left + columns * wide / 2, Height - 8, "middle", $"rack, to the left +, {length}; upward wheel travel, bump +, {length}");
-        }
-
-        void Word(double x, double y, string anchor, string text) => svg.Append(CultureInfo.InvariantCulture,
-            $"<text class=\"words\" x=\"{x:0.#}\" y=\"{y:0.#}\" text-anchor=\"{anchor}\" dominant-baseline=\"central\">{text}</text>");
     }
 
-    // The less room, the darker; a centimetre to spare is as light as any more.
-    private static double Shade(double room_m) => double.IsNaN(room_m) ? 0 : room_m < 0 ? 0.35 + 0.5 * Math.Min(1, -room_m / 0.01) : 0.28 * Math.Max(0, 1 - room_m / 0.01);
+    private static void Cell(StringBuilder svg, ClearanceMap map, int row, int column, (double Travel_m, double Rack_m) place, double plenty)
+    {
+        double room = map.Room[row * map.X.Count + column];
+        (double x, double right, double y, double bottom) = (X(map, map.X.Edges[column]), X(map, map.X.Edges[column + 1]), Y(map, map.Y.Edges[row + 1]), Y(map, map.Y.Edges[row]));
+        string kind = double.IsNaN(room) ? "none" : room < 0 ? "short" : "free";
+        double shade = kind switch { "short" => 0.35 + 0.5 * Math.Min(1, -room / plenty), "free" => 0.28 * Math.Max(0, 1 - room / plenty), _ => 0 };
+        svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"room {kind}\" data-place=\"{place.Travel_m:R} {place.Rack_m:R}\" x=\"{x:0.#}\" y=\"{y:0.#}\" width=\"{right - x:0.#}\" height=\"{bottom - y:0.#}\" fill-opacity=\"{shade:0.##}\"/>");
+        if (kind == "short" && right - x > LeastLetters) Word(svg, (x + right) / 2, (y + bottom) / 2, "middle", LinkageWords.Number(room, map.Decimals > 1 ? "0.00" : "0"));
+    }
+
+    private static void Ring(StringBuilder svg, ClearanceMap map, (double Rack, double Travel) at) =>
+        svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"room here\" cx=\"{X(map, at.Rack):0.#}\" cy=\"{Y(map, at.Travel):0.#}\" r=\"8\"/>");
+
+    private static void Axes(StringBuilder svg, ClearanceMap map)
+    {
+        foreach (double travel in Marked(map.Y)) Word(svg, Left - 6, Y(map, travel), "end", Number(travel, map));
+        foreach (double rack in Marked(map.X)) Word(svg, X(map, rack), Height - Bottom + 14, "middle", Number(rack, map));
+        Word(svg, (Left + Width - Right) / 2.0, Height - 8, "middle", $"{map.X.Axis.Title}, {map.X.Axis.Unit}; upward {map.Y.Axis.Title}, {map.Y.Axis.Unit}");
+    }
+
+    // Both ends and the middle, where it is.
+    private static IEnumerable<double> Marked(MapSide side) => side.Count == 1 ? side.Values : [side.Values[0], 0, side.Values[^1]];
+
+    private static string Number(double value, ClearanceMap map) => LinkageWords.Number(value, map.Decimals > 1 ? "0.00" : "0.0");
+
+    private static double X(ClearanceMap map, double rack) => Left + (rack - map.X.Edges[0]) / (map.X.Edges[^1] - map.X.Edges[0]) * (Width - Left - Right);
+
+    private static double Y(ClearanceMap map, double travel) => Height - Bottom - (travel - map.Y.Edges[0]) / (map.Y.Edges[^1] - map.Y.Edges[0]) * (Height - Top - Bottom);
+
+    private static void Word(StringBuilder svg, double x, double y, string anchor, string text) => svg.Append(CultureInfo.InvariantCulture,
+        $"<text class=\"words\" x=\"{x:0.#}\" y=\"{y:0.#}\" text-anchor=\"{anchor}\" dominant-baseline=\"central\">{text}</text>");
 }

@@ -14,7 +14,19 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
     /// "The bearing tilts 1.8° of its 12.0° and the strut turns 33.0° on its turning bearing. 260 N push the rod aside at drive height: …
     /// A spring line tilted 3.6° takes it away."
     /// </summary>
-    public string Answer() => $"{Tilts()}{Turns()}. {Aside()}";
+    public string Answer() => $"{InTheMount()} {Aside()}";
+
+    /// <summary>"The bearing tilts 1.8° of its 12.0° and the strut turns 33.0° on its turning bearing."</summary>
+    public string InTheMount() => $"{Tilts()}{Turns()}.";
+
+    /// <summary>"260 N push the rod aside at drive height: …"</summary>
+    public string Aside()
+    {
+        if (!result.Case.BearsSideLoad) return "No side load: this strut does not lead the wheel.";
+        if (result.SideLoad is not { } side) return "What pushes the rod aside cannot be told.";
+        string friction = side is { Friction: { } still, Drive.Friction_N: { } force } ? $": {Force(force)} of friction {Holds(still)}" : "";
+        return $"{Force(side.Drive.Side_N)} push the rod aside at drive height{friction}. A spring line tilted {Angle(side.FreeTilt_rad)} takes it away.";
+    }
 
     /// <summary>How many rules are missed.</summary>
     public string Summary() => result.Findings.Count(finding => finding.Holds == false) switch
@@ -144,14 +156,6 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
     private string Turns() => !(result.Case.Lock_m > 0) || result.Turn_rad is not { } turn ? ""
         : _mount.TurningBearing is null ? $" and the strut turns {Angle(turn)} in it, without a bearing to turn on"
         : $" and the strut turns {Angle(turn)} on its turning bearing";
-
-    private string Aside()
-    {
-        if (!result.Case.BearsSideLoad) return "No side load: this strut does not lead the wheel.";
-        if (result.SideLoad is not { } side) return "What pushes the rod aside cannot be told.";
-        string friction = side is { Friction: { } still, Drive.Friction_N: { } force } ? $": {Force(force)} of friction {Holds(still)}" : "";
-        return $"{Force(side.Drive.Side_N)} push the rod aside at drive height{friction}. A spring line tilted {Angle(side.FreeTilt_rad)} takes it away.";
-    }
 
     private string Holds(StrutFriction friction) => (friction.Still_m, friction.RestBand_m) switch
     {

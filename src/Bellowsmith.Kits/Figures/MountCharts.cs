@@ -9,7 +9,7 @@ public sealed class MountCharts(MountResult result, DisplayUnits units)
 {
     private const double Degree = Math.PI / 180;
 
-    private readonly string _summary = new MountWords(result, units).Answer();
+    private readonly MountWords _words = new(result, units);
 
     /// <summary>What pushes the rod's top outward, as the spring stands and along the line that frees it; null without a side load.</summary>
     public Chart? Side()
@@ -21,7 +21,7 @@ public sealed class MountCharts(MountResult result, DisplayUnits units)
         {
             Id = "mountSide",
             Title = $"What pushes the rod aside, {Names.Of(result.Case.Corner.End)}",
-            Summary = _summary,
+            Summary = _words.Aside(),
             X = Travel(),
             Y = Axes.Around("side force on the rod's top, outward +", Dimension.Force, units, [0, .. now, .. freed]),
             Centres = [ChartCurve.Level("", travel[0], travel[^1], 0)],
@@ -44,7 +44,7 @@ public sealed class MountCharts(MountResult result, DisplayUnits units)
         {
             Id = "mountTilt",
             Title = $"How far the strut tilts in its mount, {Names.Of(result.Case.Corner.End)}",
-            Summary = _summary,
+            Summary = _words.InTheMount(),
             X = x,
             Y = ChartAxis.Around("tilt from the bearing's axis", "°", [0, limit ?? 0, .. result.Places.Select(place => place.Tilt_rad / Degree)]) with { Decimals = 1 },
             Limits = limit is { } asked ? [ChartCurve.Level("bearing's limit", x.Low, x.High, asked)] : [],

@@ -53,7 +53,7 @@ public static class RoomSvg
     }
 
     // Both ends and the middle, where it is.
-    private static IEnumerable<double> Marked(MapSide side) => side.Count == 1 ? side.Values : [side.Values[0], 0, side.Values[^1]];
+    private static double[] Marked(MapSide side) => side.Count == 1 ? side.Values : [side.Values[0], 0, side.Values[^1]];
 
     private static string Number(double value, ClearanceMap map) => LinkageWords.Number(value, map.Decimals > 1 ? "0.00" : "0.0");
 

@@ -15,7 +15,7 @@ internal static class ClearanceView
     {
         foreach (ClearanceResult result in results) Show(screen, kit, result, units);
         foreach (string end in kit.Struts().Select(strut => Names.Of(strut.End)).Except(results.Select(result => Names.Of(result.Case.End))))
-            screen.Point(end, "No points of this axle were measured: not asked.");
+            screen.Point(end, "The car names no points, or no wheel, of this axle: not asked.");
         screen.Point("signs", ClearanceWords.Signs);
         screen.Blank();
         screen.Quiet(Cautions.Wheels);

@@ -15,7 +15,7 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
     /// <summary>The verdict in one sentence, then what may not be waived.</summary>
     public string Answer()
     {
-        if (result.Set is null) return $"No setting of the {Adjuster} makes {LinkageWords.Angle(result.Question.Camber_rad)} of camber: nothing was swept.";
+        if (result.Set is null) return $"No setting of the {Adjuster} makes {Angle(result.Question.Camber_rad)} of camber: nothing was swept.";
         if (result.Pairs.Count == 0) return "The parts go to none of the places asked for: nothing was swept.";
         ClearanceFinding[] never = [.. result.Findings.Where(finding => finding is { Holds: false, CanBeWaived: false })];
         return never.Length == 0 ? Verdict() : $"{Verdict()} Not to be waived: {string.Join("; ", never.Select(Finding))}.";
@@ -49,7 +49,7 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
     /// <summary>"37.9 mm of bump and full left lock".</summary>
     public string Place(double travel_m, double rack_m) => result.Case.RackTravel_m > 0 ? $"{Travel(travel_m)}{(IsStraight(rack_m) ? ", straight ahead" : $" and {Lock(rack_m)}")}" : Travel(travel_m);
 
-    /// <summary>Two letters of a lock, for a table: "0", "full left", "78 % right".</summary>
+    /// <summary>"straight ahead", "full left lock", "78 % of right lock": which way the wheel then points, not the rack.</summary>
     public string Lock(double rack_m)
     {
         if (IsStraight(rack_m)) return "straight ahead";
@@ -101,17 +101,17 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
     {
         if (result.Camber is not { } camber) return null;
         if (camber.Camber_rad is { } enough)
-            return $"{Degrees(enough)} of camber added at the {Adjuster} makes every pair of the wheel keep its margin. {Tower(camber.Gaps)}";
+            return $"{Angle(enough)} of camber added at the {Adjuster} makes every pair of the wheel keep its margin. {Tower(camber.Gaps)}";
         string[] still = [.. camber.Gaps.Where(pair => pair is { Holds: false, Pair.IsOfWheel: true }).Select(pair => $"{Name(pair.Pair)} {Length(pair.Gap.Distance_m)} where {Length(pair.Margin_m)} are asked")];
         return camber.Most_rad < 0
-            ? $"No camber clears the wheel: at the most the {Adjuster} makes, {Degrees(camber.Most_rad)}, there is still {string.Join(", ", still)}. {Tower(camber.Gaps)}"
+            ? $"No camber clears the wheel: at the most the {Adjuster} makes, {Angle(camber.Most_rad)}, there is still {string.Join(", ", still)}. {Tower(camber.Gaps)}"
             : $"The {Adjuster} tilts the top no further in: no camber clears the wheel.";
     }
 
     /// <summary>"1° of camber (top in)", "5.0 mm of spacer", "3.0 mm more thread".</summary>
     public string Change(ClearanceSensitivity change) => change.Change switch
     {
-        ClearanceChange.Camber => $"{Degrees(change.By)} camber",
+        ClearanceChange.Camber => $"{Angle(change.By)} camber",
         ClearanceChange.Spacer => $"{Length(change.By)} spacer",
         _ => $"{Length(change.By)} more thread",
     };
@@ -124,6 +124,7 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
         if (result.Set?.Setting is { } && result.Question.Camber_rad != 0 && !result.Set.Within) yield return new("camber", $"The {Adjuster} does not reach so far.");
         if (!corner.TravelKnown) yield return new("travel", $"The kit does not say how far the wheel goes: {Length(ClearanceCase.UsualTravel_m)} either way are taken.");
         if (corner.RackTravel_m == 0) yield return new("rack", "Straight ahead only: the suspension document gives no rackTravel, or nothing steers this wheel.");
+        if (result.Grid.Room_m.Count(double.IsNaN) is > 0 and var empty) yield return new("linkage", string.Create(CultureInfo.InvariantCulture, $"The parts do not go to {100.0 * empty / result.Grid.Room_m.Count:F0} % of the places asked for: nothing is said of those."));
         if (wheel.SectionSpread_m > 0) yield return new("section", $"The tyre's section is known from its size alone, ±{Length(wheel.SectionSpread_m)}: its gaps lie within ±{Length(wheel.SectionSpread_m / 2)}. Give --section from the maker's sheet.");
         if (corner.Corner.Bodies is null) yield return new("bellows", "The kit does not say where bellows and strut stand: their pairs are not asked.");
         string[] missing = [.. new (string Name, int Count)[] { ("archEdge", corner.Part.ArchEdge.Count), ("liner", corner.Part.Liner.Count), ("tower", corner.Part.Tower.Count) }
@@ -172,9 +173,6 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
     private static bool IsStraight(double rack_m) => Math.Abs(rack_m) < StraightAhead_m;
 
     private string Adjuster => result.Case.Corner.Adjuster.MadeAt is { } kind ? AlignmentWords.Name(kind) : "hub";
-
-    // A change by whole degrees needs no decimals.
-    private static string Degrees(double angle_rad) => LinkageWords.Angle(angle_rad);
 
     private static string Angle(double? angle_rad) => LinkageWords.Angle(angle_rad);
 

@@ -9,9 +9,9 @@ public sealed class ClearanceCase
     /// <summary>Taken either way where the kit does not say how far the wheel goes. No source.</summary>
     public const double UsualTravel_m = 0.060;
 
-    private ClearanceCase(Kit kit, WheelCorner corner, SuspensionPart part)
+    private ClearanceCase(Kit kit, WheelCorner corner)
     {
-        (Corner, Part, Margins, Loads, Mount) = (corner, part, kit.Margins, kit.Car.Loads, kit.Struts().Single().Design.TopMount);
+        (Corner, Part, Margins, Loads, Mount) = (corner, corner.Axle.Suspension!, kit.Margins, kit.Car.Loads, kit.Struts().Single().Design.TopMount);
         (double? least, double? greatest) = Ends(corner.Travel);
         TravelKnown = least is not null && greatest is not null;
         Travel_m = (least ?? -UsualTravel_m, greatest ?? UsualTravel_m);
@@ -39,20 +39,23 @@ public sealed class ClearanceCase
     /// <summary>Null where the kit does not say.</summary>
     public TopMount? Mount { get; }
 
-    /// <summary>The corners whose points were measured, front first.</summary>
-    /// <exception cref="FaultsException">None is, or the car does not say its wheel.</exception>
+    /// <summary>The corners whose points and wheel the car names, front first.</summary>
+    /// <exception cref="FaultsException">No axle has both its points and its wheel.</exception>
     public static IReadOnlyList<ClearanceCase> Of(Kit kit, StudyConditions conditions)
     {
         List<Fault> faults = [];
-        Kit[] measured = [.. Singly(kit).Where(one => SuspensionNeeds.Points(one, one.Struts().Single().End, faults) is not null)];
-        if (measured.Length == 0) throw new FaultsException(faults);
-        return [.. measured.Select(one => Of(one, WheelCorner.Of(one, conditions)))];
+        Kit[] known = [.. Singly(kit).Where(one => SuspensionNeeds.Points(one, one.Struts().Single().End, faults) is not null && HasWheel(one, faults))];
+        if (known.Length == 0) throw new FaultsException(faults);
+        return [.. known.Select(one => new ClearanceCase(one, WheelCorner.Of(one, conditions)))];
     }
 
-    private static ClearanceCase Of(Kit kit, WheelCorner corner)
+    private static bool HasWheel(Kit kit, List<Fault> faults)
     {
-        _ = corner.MeasuredWheel;
-        return new(kit, corner, corner.Axle.Suspension!);
+        AxleEnd end = kit.Struts().Single().End;
+        if (kit.Car.At(end)!.Wheel is not null) return true;
+        faults.Add(new(kit.File, $"car.axles.{(end == AxleEnd.Front ? "front" : "rear")}.wheel", "nothing", "the wheel the car was measured with",
+            $"Give it in the car document, such as \"{WheelText.WheelExample}\": its middle plane is where the wheel centre was measured."));
+        return false;
     }
 
     private static IEnumerable<Kit> Singly(Kit kit) =>

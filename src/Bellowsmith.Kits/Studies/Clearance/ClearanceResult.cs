@@ -107,7 +107,5 @@ public sealed record ClearanceResult
         Seconds = 0,
     };
 
-    public bool Touches => Pairs.Any(pair => pair.Touches);
-
     public IEnumerable<PairGap> Misses => Pairs.Where(pair => !pair.Holds);
 }

@@ -11,8 +11,6 @@ public readonly record struct PassingBody(BodyKind Kind, LinkagePart? Part = nul
     public bool IsWheel => Kind is BodyKind.Tyre or BodyKind.Rim;
 
     public bool IsBar => Kind is BodyKind.Link or BodyKind.Halfshaft;
-
-    public bool StandsOnBody => Kind is BodyKind.ArchEdge or BodyKind.Liner or BodyKind.Tower;
 }
 
 /// <summary>Two bodies that pass each other.</summary>

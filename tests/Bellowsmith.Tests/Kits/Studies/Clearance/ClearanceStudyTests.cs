@@ -152,6 +152,40 @@ public sealed class ClearanceStudyTests
         Assert.All(result.Pairs, pair => Assert.Equal(0, pair.Rack_m));
     }
 
+    [Fact] // without the damper's length nothing says how far it goes, nor where bellows and strut stand
+    public void Of_AKitThatDoesNotSayHowFarItGoes_IsSweptSixtyEitherWayWithoutItsStrut()
+    {
+        ClearanceCase corner = Corners.With(strut => strut with { SpringToDamper_m = null });
+        ClearanceResult result = ClearanceStudy.Answer(corner, Corners.Gaps);
+
+        Assert.Equal((false, (-0.06, 0.06)), (corner.TravelKnown, corner.Travel_m));
+        Assert.DoesNotContain(result.Pairs, pair => pair.Pair.One.Kind is BodyKind.Bellows or BodyKind.Strut || pair.Pair.Other.Kind is BodyKind.Bellows or BodyKind.Strut);
+        Assert.Contains(result.Pairs, pair => pair.Pair is { One.Kind: BodyKind.Tyre, Other.Kind: BodyKind.ArchEdge });
+        Assert.Null(result.Findings.Single(finding => finding.Rule == ClearanceRule.SolidBeforeSpring).Holds);
+    }
+
+    [Fact] // the strut of a lever stands on its arm; nothing steers it
+    public void Pairs_OfAStrutOnItsArm_LeaveThatArmOut()
+    {
+        ClearanceResult result = ClearanceStudy.Answer(Corners.With(_ => SampleSuspension.Lever), Corners.Gaps);
+
+        Assert.Contains(result.Pairs, pair => pair.Pair is { One.Kind: BodyKind.Tyre, Other.Kind: BodyKind.Strut });
+        Assert.Contains(result.Pairs, pair => pair.Pair is { One.Kind: BodyKind.Tyre, Other: { Kind: BodyKind.Link, Part: LinkagePart.TrailingArm } });
+        Assert.DoesNotContain(result.Pairs, pair => pair.Pair is { One.Kind: BodyKind.Bellows or BodyKind.Strut, Other.Kind: BodyKind.Link });
+    }
+
+    [Fact]
+    public void Pairs_OfFiveLinks_AreWithEach()
+    {
+        ClearanceResult result = ClearanceStudy.Answer(Corners.With(_ => SampleSuspension.Links), Corners.Gaps);
+
+        Assert.Equal(5, result.Pairs.Count(pair => pair.Pair is { One.Kind: BodyKind.Bellows, Other.Kind: BodyKind.Link }));
+    }
+
+    [Fact]
+    public void Of_AnAxleWithoutAWheel_IsAFault() => Assert.Equal("car.axles.front.wheel",
+        Assert.Single(Assert.Throws<FaultsException>(() => Corners.WithAxle(axle => axle with { Wheel = null })).Faults).Where);
+
     private static PairGap Arch(ClearanceResult result) => Of(result, BodyKind.Tyre, BodyKind.ArchEdge);
 
     private static PairGap Of(ClearanceResult result, BodyKind one, BodyKind other) => result.Pairs.Single(pair => pair.Pair.One.Kind == one && pair.Pair.Other.Kind == other);

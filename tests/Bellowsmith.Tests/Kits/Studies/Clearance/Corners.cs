@@ -16,6 +16,7 @@ internal static class Corners
 
     public static ClearanceCase With(Func<StrutDesign, StrutDesign> change) => ClearanceCase.Of(_street with { Front = change(_street.Front!) }, new())[0];
 
-    public static ClearanceCase With(Func<SuspensionPart, SuspensionPart> change) =>
-        ClearanceCase.Of(_street with { Car = _street.Car with { Front = _street.Car.Front! with { Suspension = change(_street.Car.Front.Suspension!) } } }, new())[0];
+    public static ClearanceCase With(Func<SuspensionPart, SuspensionPart> change) => WithAxle(axle => axle with { Suspension = change(axle.Suspension!) });
+
+    public static ClearanceCase WithAxle(Func<Axle, Axle> change) => ClearanceCase.Of(_street with { Car = _street.Car with { Front = change(_street.Car.Front!) } }, new())[0];
 }

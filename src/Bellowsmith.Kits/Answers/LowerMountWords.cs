@@ -92,7 +92,7 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
         yield return new("force", $"{Force(load.Axial_N)} along the strut, the greater of full bump and three times the drive load, as its thread is checked for.");
         yield return load.Side_N is { } side
             ? new("side force", $"{Force(Math.Abs(side))} {(side < 0 ? "inward" : "outward")} at the top mount, {units.Text(Dimension.Length, load.TopHeight_m)} over the lower datum, from the suspension's points with the wheel pushed straight up; {Force(Math.Abs(load.AlongCar_N ?? 0))} along the car bends the bracket and is not checked. Each bolt is checked with the side force and without it.")
-            : new("side force", "Not known, none taken: it takes a MacPherson strut's points and strutLengthAtDrive.");
+            : new("side force", "Not known, none taken: it takes a MacPherson strut's points, good as far as full bump, and strutLengthAtDrive.");
         if (_mount.Clamp is not null)
             yield return new("twist", $"The tube is twisted in its clamp by its force on an arm of {units.Text(Dimension.Length, result.Question.TwistArm_m)} (common practice, no source).");
     }
@@ -108,7 +108,8 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
     {
         string hole = $"Bracket holes of {Fine(Math.Ceiling(result.HoleForSure_m!.Value * 1e4 - 1e-6) * 1e-4)} let every bolt in for sure";
         HoleMove move = result.Move!;
-        string moved = $"hole {move.Hole + 1} made {Change(move.X_m)} outward and {Change(move.Y_m)} up";
+        string[] ways = [.. new[] { Way(move.X_m, "outward", "inward"), Way(move.Y_m, "up", "down") }.OfType<string>()];
+        string moved = $"hole {move.Hole + 1} made {string.Join(" and ", ways)}";
         return move.SureMargin_m >= -1e-6 ? $"{hole}; or {moved}." : $"{hole}; {moved} helps most of single moves and leaves {Fine(move.SureMargin_m)}.";
     }
 
@@ -118,7 +119,8 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
 
     private static string Percent(double share, string format = "0") => $"{LinkageWords.Number(100 * share, format)} %";
 
-    private string Change(double si) => units.Change(Dimension.Length, si);
+    // Null where it is less than anyone could make.
+    private string? Way(double si, string positive, string negative) => Math.Abs(si) < 5e-6 ? null : $"{Fine(Math.Abs(si))} {(si < 0 ? negative : positive)}";
 
     private string Fine(double si) => $"{units.Number(Dimension.Length, si, 1)} {units.Symbol(Dimension.Length)}";
 

@@ -34,7 +34,7 @@ public sealed class BoardCorner
         (AlignmentCase? aligned, AlignmentFaults) = Faulty.Of(() => AlignmentCase.Of(kit, end, new AlignmentQuestion()));
         _aligned = new(question => AlignmentStudy.Answer(aligned!, question));
         _corner = new(key => WheelCorner.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)));
-        _fit = new(key => WheelFitStudy.Answer(key.Corner, new WheelFitQuestion(_axle.Wheel!, key.Wheel, key.Spacer_m)));
+        _fit = new(key => WheelFitStudy.Answer(key.Corner, new WheelFitQuestion(_axle.Wheel!, key.Wheel, key.Spacer_m).With(kit.Margins)));
         Touch = new(kit, standing);
         _tilted = new(key => WheelFitStudy.Again(key.Fit, key.Camber_rad));
     }

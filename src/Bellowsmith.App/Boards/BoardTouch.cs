@@ -1,6 +1,8 @@
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.Clearance;
+using Bellowsmith.Kits.Studies.LowerMounting;
+using Bellowsmith.Kits.Studies.Mount;
 using Bellowsmith.Kits.Tables;
 using Bellowsmith.Physics;
 
@@ -13,6 +15,8 @@ namespace Bellowsmith.App.Boards;
 public sealed class BoardTouch
 {
     private readonly Kept<(string Load, double Height_m), ClearanceCase> _corner;
+    private readonly Kept<(string Load, double Height_m), MountResult> _mount;
+    private readonly Kept<(string Load, double Height_m), LowerMountResult> _lower;
     private readonly Kept<(ClearanceCase Corner, ClearanceQuestion Question), ClearanceResult> _whole, _live;
 
     /// <param name="kit">One strut alone, its drive height known.</param>
@@ -20,6 +24,11 @@ public sealed class BoardTouch
     public BoardTouch(Kit kit, Func<double, Kit> standing)
     {
         (_, Faults) = Faulty.Of(() => ClearanceCase.Of(kit, new StudyConditions())[0]);
+        (_, MountFaults) = Faulty.Of(() => MountCase.Of(kit, new StudyConditions()));
+        (_, LowerMountFaults) = Faulty.Of(() => StrutCases.Of(kit, new StudyConditions(), LowerMountStudy.Needs));
+        _mount = new(key => MountStudy.Answer(MountCase.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)), new MountQuestion()));
+        _lower = new(key => LowerMountStudy.Answer(new LowerMountQuestion(
+            StrutCases.Of(standing(key.Height_m), new StudyConditions(Load: key.Load), LowerMountStudy.Needs)[0], kit.Car.At(kit.Struts().Single().End)?.Suspension)));
         _corner = new(key => ClearanceCase.Of(standing(key.Height_m), new StudyConditions(Load: key.Load))[0]);
         _whole = new(key => ClearanceStudy.Answer(key.Corner, key.Question));
         _live = new(key => ClearanceStudy.Answer(key.Corner, key.Question));
@@ -27,6 +36,15 @@ public sealed class BoardTouch
 
     /// <summary>What the question lacks; empty where it can be answered.</summary>
     public IReadOnlyList<Fault> Faults { get; }
+
+    public IReadOnlyList<Fault> MountFaults { get; }
+
+    public IReadOnlyList<Fault> LowerMountFaults { get; }
+
+    /// <summary>Null where the kit says too little.</summary>
+    public MountResult? Mount(string load, double height_m) => MountFaults.Count > 0 ? null : _mount.Of((load, height_m));
+
+    public LowerMountResult? LowerMount(string load, double height_m) => LowerMountFaults.Count > 0 ? null : _lower.Of((load, height_m));
 
     /// <summary>Null where the kit says too little, and before it was first open at this setting.</summary>
     public ClearanceResult? At(string load, double height_m, RoadWheel? wheel, CornerAsked asked, Due due)

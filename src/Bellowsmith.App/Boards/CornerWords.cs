@@ -35,7 +35,7 @@ public static class CornerWords
         BoardCornerView corner = view.Corner;
         if (corner.Swept is not { } swept)
         {
-            say["touch.answer"] = board.TouchFaults.Count > 0 ? BoardWords.NotYet(board.TouchFaults) : "Opened, every pair of wheel, strut and body is swept over travel and lock.";
+            say["touch.answer"] = board.TouchFor.Faults.Count > 0 ? BoardWords.NotYet(board.TouchFor.Faults) : "Opened, every pair of wheel, strut and body is swept over travel and lock.";
             return;
         }
 

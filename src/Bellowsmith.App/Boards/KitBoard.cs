@@ -85,7 +85,8 @@ public sealed class KitBoard
 
     public IReadOnlyList<Fault> AlignmentFaults => _struts[End].Corner.AlignmentFaults;
 
-    public IReadOnlyList<Fault> TouchFaults => _struts[End].Corner.Touch.Faults;
+    /// <summary>What touches what at the strut shown, and what holds it above and below.</summary>
+    public BoardTouch TouchFor => _struts[End].Corner.Touch;
 
     public IReadOnlyList<Fault> RideFaults => _struts[End].Damper.RideFaults;
 

@@ -29,7 +29,7 @@ internal static class WheelCommand
         var (oldSection, newSection) = (WheelOption.Section("--old-section", "The old tyre's section and the rim it was measured on"), WheelOption.Section("--new-section", "The new tyre's"));
         Option<Quantity?> spacer = Length("--spacer", "Between the new wheel and the hub", "5 mm", MostSpacer_m, "between 0 and 100 mm");
         Option<Quantity?> camber = QuantityOption.Create("--camber", "Change of camber at the wheel, top out +, made at the kit's adjuster", "-2.5 deg", Dimension.Angle, QuantityOption.Within(-MostCamber_rad, MostCamber_rad, "between -15 and 15 deg"));
-        Option<Quantity?> archMargin = Length("--arch-margin", "Room asked at arch and tower; 6 mm where not given", "8 mm", MostMargin_m, "between 0 and 100 mm"), strutMargin = Length("--strut-margin", "Room asked at the strut; 4 mm where not given", "6 mm", MostMargin_m, "between 0 and 100 mm");
+        Option<Quantity?> archMargin = Length("--arch-margin", "Room asked at the arch; 6 mm where not given", "8 mm", MostMargin_m, "between 0 and 100 mm"), strutMargin = Length("--strut-margin", "Room asked at the strut; 4 mm where not given", "6 mm", MostMargin_m, "between 0 and 100 mm");
         another.Required = true;
         command.Add(kit);
         foreach (Option option in new Option[] { old, another, oldSection, newSection, spacer, camber, archMargin, strutMargin }) command.Add(option);
@@ -41,7 +41,8 @@ internal static class WheelCommand
             Kit read = strut.Only(parsed, KitReader.Read(parsed.GetRequiredValue(kit)));
             WheelCorner corner = WheelCorner.Of(read, options.Conditions(parsed));
             RoadWheel before = With(parsed.GetValue(old) ?? corner.MeasuredWheel, parsed.GetValue(oldSection));
-            WheelFitQuestion question = new(before, With(parsed.GetValue(another)!, parsed.GetValue(newSection)), parsed.GetValue(spacer)?.Si ?? 0, parsed.GetValue(camber)?.Si ?? 0);
+            WheelFitQuestion question = new WheelFitQuestion(
+                before, With(parsed.GetValue(another)!, parsed.GetValue(newSection)), parsed.GetValue(spacer)?.Si ?? 0, parsed.GetValue(camber)?.Si ?? 0).With(read.Margins);
             question = question with { ArchMargin_m = parsed.GetValue(archMargin)?.Si ?? question.ArchMargin_m, StrutMargin_m = parsed.GetValue(strutMargin)?.Si ?? question.StrutMargin_m };
             WheelFitResult result = WheelFitStudy.Answer(corner, question);
             DisplayUnits units = options.Units(parsed, read.WrittenUnits);

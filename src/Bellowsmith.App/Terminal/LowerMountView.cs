@@ -20,7 +20,7 @@ internal static class LowerMountView
         string force = units.Symbol(Dimension.Force);
         if (result.Bolts.Count > 0)
             screen.Table(["bolt", $"force {force}", $"friction holds {force}", "asked"], words.Bolts().Select(row => ((IReadOnlyList<string>)[row.Hole, row.Force, row.Holds, row.Asked], false)));
-        foreach (MountFinding finding in result.Findings)
+        foreach (LowerMountFinding finding in result.Findings)
         {
             string verdict = finding.Holds switch { true => "holds", false => "missed", _ => "not checked" }, numbers = words.Numbers(finding);
             screen.Point(verdict, $"{LowerMountWords.Rule(finding.Rule)}{(numbers.Length > 0 ? $": {numbers}" : "")} ({LowerMountWords.Source(finding.Rule)})");

@@ -34,9 +34,9 @@ public sealed record LowerMountAnswer(IReadOnlyDictionary<string, LowerMountAnsw
             [.. r.Findings.Select(f => Of(f, words))], words.Answer(), words.Reason(), [.. words.Notes()], drawing);
     }
 
-    private static Check Of(MountFinding f, LowerMountWords words)
+    private static Check Of(LowerMountFinding f, LowerMountWords words)
     {
-        bool share = f.Rule is MountRule.JointSlips or MountRule.ClampSlips, stress = f.Rule is MountRule.HoleBearing, length = !share && !stress;
+        bool share = f.Rule is LowerMountRule.JointSlips or LowerMountRule.ClampSlips, stress = f.Rule is LowerMountRule.HoleBearing, length = !share && !stress;
         return new(
             LowerMountWords.Rule(f.Rule), LowerMountWords.Source(f.Rule), length ? f.Value * 1e3 : null, length ? f.Limit * 1e3 : null, share ? f.Value : null,
             stress ? f.Value * 1e-6 : null, stress ? f.Limit * 1e-6 : null, f.Holds, words.MendOf(f));

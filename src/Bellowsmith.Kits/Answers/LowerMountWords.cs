@@ -28,45 +28,45 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
     /// <summary>Why nothing is said of what it bears; null where it is.</summary>
     public string? Reason() => result.Load is null ? TravelWords.NoDrive(result.Question.Strut, units) : null;
 
-    public static string Rule(MountRule rule) => rule switch
+    public static string Rule(LowerMountRule rule) => rule switch
     {
-        MountRule.BoltsGoIn => "every bolt goes in as drawn and measured",
-        MountRule.BoltsGoInForSure => "every bolt goes in with every hole as far off as it may be",
-        MountRule.JointSlips => "friction under the bolts holds the plate",
-        MountRule.ClampSlips => "the clamp holds the tube",
-        MountRule.HoleBearing => "a bolt that has slipped presses its hole's wall",
+        LowerMountRule.BoltsGoIn => "every bolt goes in as drawn and measured",
+        LowerMountRule.BoltsGoInForSure => "every bolt goes in with every hole as far off as it may be",
+        LowerMountRule.JointSlips => "friction under the bolts holds the plate",
+        LowerMountRule.ClampSlips => "the clamp holds the tube",
+        LowerMountRule.HoleBearing => "a bolt that has slipped presses its hole's wall",
         _ => TravelWords.Rule(TravelRule.ThreadEngagement),
     };
 
-    public static string Source(MountRule rule) => rule switch
+    public static string Source(LowerMountRule rule) => rule switch
     {
-        MountRule.BoltsGoIn or MountRule.BoltsGoInForSure => "best place of the part on the car, docs/theory/lower-mount.md",
-        MountRule.JointSlips => "[EN 1993-1-8 2005, 3.9], preload 0.7·fub·As, 1.25 against failure; a rule of steelwork taken over",
-        MountRule.ClampSlips => "the least a clamp holds, two lines of contact (equilibrium, no source)",
-        MountRule.HoleBearing => "F/(d·t) against the kit's allowedBearing",
+        LowerMountRule.BoltsGoIn or LowerMountRule.BoltsGoInForSure => "best place of the part on the car, docs/theory/lower-mount.md",
+        LowerMountRule.JointSlips => "[EN 1993-1-8 2005, 3.9], preload 0.7·fub·As, 1.25 against failure; a rule of steelwork taken over",
+        LowerMountRule.ClampSlips => "the least a clamp holds, two lines of contact (equilibrium, no source)",
+        LowerMountRule.HoleBearing => "F/(d·t) against the kit's allowedBearing",
         _ => TravelWords.Source(TravelRule.ThreadEngagement),
     };
 
     /// <summary>"0.20 mm, asked 0.00 mm"; "62 %, at most 100 %".</summary>
-    public string Numbers(MountFinding finding) => finding.Value is null ? "" : finding.Rule switch
+    public string Numbers(LowerMountFinding finding) => finding.Value is null ? "" : finding.Rule switch
     {
-        MountRule.JointSlips or MountRule.ClampSlips => $"{Percent(finding.Value.Value)} asked of it",
-        MountRule.HoleBearing => $"{Stress(finding.Value)}{(finding.Limit is null ? "" : $", at most {Stress(finding.Limit)}")}",
-        MountRule.ThreadEngagement => $"{units.Text(Dimension.Length, finding.Value)}, asked {units.Text(Dimension.Length, finding.Limit)}",
+        LowerMountRule.JointSlips or LowerMountRule.ClampSlips => $"{Percent(finding.Value.Value)} asked of it",
+        LowerMountRule.HoleBearing => $"{Stress(finding.Value)}{(finding.Limit is null ? "" : $", at most {Stress(finding.Limit)}")}",
+        LowerMountRule.ThreadEngagement => $"{units.Text(Dimension.Length, finding.Value)}, asked {units.Text(Dimension.Length, finding.Limit)}",
         _ => $"{Fine(finding.Value.Value)} of room left",
     };
 
     /// <summary>What mends a miss, or what is missing to check; null where it holds.</summary>
-    public string? MendOf(MountFinding finding) => (finding.Holds, finding.Rule) switch
+    public string? MendOf(LowerMountFinding finding) => (finding.Holds, finding.Rule) switch
     {
         (true, _) => null,
-        (null, MountRule.HoleBearing) when finding.Value is not null => "Not checked: give the bracket's allowedBearing.",
-        (_, MountRule.ThreadEngagement) => result.Travel?.Thread() is { } thread ? new TravelWords(result.Travel, units).MendOf(thread)
+        (null, LowerMountRule.HoleBearing) when finding.Value is not null => "Not checked: give the bracket's allowedBearing.",
+        (_, LowerMountRule.ThreadEngagement) => result.Travel?.Thread() is { } thread ? new TravelWords(result.Travel, units).MendOf(thread)
             : "Not checked: give the body's thread with its diameter, engagedAtStop and shearStrength.",
         (null, _) => "Not checked: the strut's force is not known.",
-        (_, MountRule.BoltsGoIn or MountRule.BoltsGoInForSure) => HoleMend(),
-        (_, MountRule.JointSlips) => $"It takes {Force(finding.Value * _mount.Bolts.Bolt.Preload_N)} of preload a bolt where {_mount.Bolts.Bolt.Size} {_mount.Bolts.Bolt.StrengthClass} has {Force(_mount.Bolts.Bolt.Preload_N)}: larger or stronger bolts, a second plate, or holes further apart.",
-        (_, MountRule.ClampSlips) => $"It takes {Force(finding.Value * _mount.Clamp!.Bolts * _mount.Clamp.Bolt.Preload_N)} across the slot where its bolts have {Force(_mount.Clamp.Bolts * _mount.Clamp.Bolt.Preload_N)}: more or stronger bolts, or a shoulder the tube stands on.",
+        (_, LowerMountRule.BoltsGoIn or LowerMountRule.BoltsGoInForSure) => HoleMend(),
+        (_, LowerMountRule.JointSlips) => $"It takes {Force(finding.Value * _mount.Bolts.Bolt.Preload_N)} of preload a bolt where {_mount.Bolts.Bolt.Size} {_mount.Bolts.Bolt.StrengthClass} has {Force(_mount.Bolts.Bolt.Preload_N)}: larger or stronger bolts, a second plate, or holes further apart.",
+        (_, LowerMountRule.ClampSlips) => $"It takes {Force(finding.Value * _mount.Clamp!.Bolts * _mount.Clamp.Bolt.Preload_N)} across the slot where its bolts have {Force(_mount.Clamp.Bolts * _mount.Clamp.Bolt.Preload_N)}: more or stronger bolts, or a shoulder the tube stands on.",
         _ => $"A plate of {units.Text(Dimension.Length, finding.Value / finding.Limit * _mount.Bracket.Thickness_m)} bears it.",
     };
 
@@ -99,8 +99,8 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
 
     private string Asked()
     {
-        string joint = $"the joint is asked {Percent(Value(MountRule.JointSlips))}";
-        return _mount.Clamp is null ? $"{joint} of what it holds" : $"{joint} and the clamp {Percent(Value(MountRule.ClampSlips))} of what they hold";
+        string joint = $"the joint is asked {Percent(Value(LowerMountRule.JointSlips))}";
+        return _mount.Clamp is null ? $"{joint} of what it holds" : $"{joint} and the clamp {Percent(Value(LowerMountRule.ClampSlips))} of what they hold";
     }
 
     // Holes to the next 0.1 mm, so that what is printed is enough.
@@ -113,7 +113,7 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
         return move.SureMargin_m >= -1e-6 ? $"{hole}; or {moved}." : $"{hole}; {moved} helps most of single moves and leaves {Fine(move.SureMargin_m)}.";
     }
 
-    private double Value(MountRule rule) => result.Findings.First(f => f.Rule == rule).Value ?? double.NaN;
+    private double Value(LowerMountRule rule) => result.Findings.First(f => f.Rule == rule).Value ?? double.NaN;
 
     private static double Off(double x, double y) => Math.Sqrt(x * x + y * y);
 

@@ -48,6 +48,7 @@ public sealed record WheelAnswer(
     public double? TowerGapAtDrive_mm { get; init; }
     public required double ArchMargin_mm { get; init; }
     public required double StrutMargin_mm { get; init; }
+    public required double TowerMargin_mm { get; init; }
 
     /// <summary>How far the gaps may lie off because the section is known from the size only, ±.</summary>
     public required double GapSpread_mm { get; init; }
@@ -111,6 +112,7 @@ public sealed record WheelAnswer(
             TowerGapAtDrive_mm = Kilo(r.New?.TowerAtDrive?.Gap_m),
             ArchMargin_mm = r.Question.ArchMargin_m * 1e3,
             StrutMargin_mm = r.Question.StrutMargin_m * 1e3,
+            TowerMargin_mm = r.Question.TowerMargin_m * 1e3,
             GapSpread_mm = r.SectionSpread_m * 1e3,
             FullBump_mm = r.Corner.FullBump_m * 1e3,
             Verdict = WheelWords.Verdict(r.Verdict),

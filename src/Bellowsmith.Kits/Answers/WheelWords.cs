@@ -92,7 +92,7 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
             yield return new("tower", "The suspension document names no points of the tower: what camber takes from the bellows there is not asked.");
         if (corner.Adjuster.Linkage is not null) yield return new("straight ahead", "At full lock wheel, liner and strut pass elsewhere, and arms, tie rods, brackets and brakes are nearer than the strut: not asked here.");
         yield return new("speed", "True speed at the same speed shown goes as the free radii; under load and speed a tyre rolls on about 3 % less (from memory).");
-        yield return new("margins", $"{Length(result.Question.ArchMargin_m)} to arch and tower, {Length(result.Question.StrutMargin_m)} to the strut [Wheel Clearance Guide 2026]; --arch-margin and --strut-margin change them.");
+        yield return new("margins", $"{Length(result.Question.ArchMargin_m)} to the arch, {Length(result.Question.StrutMargin_m)} to the strut [Wheel Clearance Guide 2026], {Length(result.Question.TowerMargin_m)} between bellows and tower (common practice, no source); the kit's clearance margins change them, --arch-margin and --strut-margin too.");
         if (result.Stance?.ToeChange_rad is { } toe && Math.Abs(toe) > LeastToe_rad)
             yield return new("toe", $"The change of camber makes {Angle(toe)} of toe a wheel: set it again.");
     }

@@ -19,7 +19,6 @@ public sealed class WheelCharts(WheelFitResult result, DisplayUnits units)
         ChartCurve[] curves = [.. all.Where(one => rows.Any(row => one.Gap_m(row) is not null))
             .Select(one => Axes.Curve(one.Label, camber, Shown(rows, one.Gap_m), [.. rows.Select(row => row.WithinAdjuster)]))];
         if (curves.Length == 0) return null;
-        double arch = units.Value(Dimension.Length, result.Question.ArchMargin_m), strut = units.Value(Dimension.Length, result.Question.StrutMargin_m);
         return new Chart
         {
             Id = "wheelCamber",
@@ -27,10 +26,12 @@ public sealed class WheelCharts(WheelFitResult result, DisplayUnits units)
             Summary = new WheelWords(result, units).Answer(),
             X = ChartAxis.Around("change of camber, top out +", "°", camber) with { Low = camber[0], High = camber[^1], Decimals = 2 },
             Y = Axes.Around("least gap", Dimension.Length, units, [0, .. rows.SelectMany(row => all.Select(one => one.Gap_m(row)).OfType<double>())]),
-            Limits = [ChartCurve.Level("asked at arch and tower", camber[0], camber[^1], arch), ChartCurve.Level("asked at the strut", camber[0], camber[^1], strut)],
+            Limits = [Asked("arch", result.Question.ArchMargin_m), Asked("strut", result.Question.StrutMargin_m), Asked("tower", result.Question.TowerMargin_m)],
             Curves = curves,
             Marks = [.. Marks()],
         };
+
+        ChartCurve Asked(string where, double margin_m) => ChartCurve.Level($"asked, {where}", camber[0], camber[^1], units.Value(Dimension.Length, margin_m));
     }
 
     private IEnumerable<ChartMark> Marks()

@@ -14,9 +14,9 @@ public sealed class ClearanceCommandTests
         JsonElement worst = answer.GetProperty("pairs")[0];
 
         Assert.Equal(["between", "gap_mm", "margin_mm", "holds", "wheelTravel_mm", "rack_mm", "source"], worst.EnumerateObject().Take(7).Select(field => field.Name));
-        Assert.Equal(("tyre to arch edge", "front", false), (worst.GetProperty("between").GetString(), worst.GetProperty("strut").GetString(), worst.GetProperty("holds").GetBoolean()));
+        Assert.Equal(("rim to lower arm", "front", true), (worst.GetProperty("between").GetString(), worst.GetProperty("strut").GetString(), worst.GetProperty("holds").GetBoolean()));
         Assert.Equal("[Wheel Clearance Guide 2026]", worst.GetProperty("source").GetString());
-        Assert.Equal(6, Number(worst, "margin_mm"), 1e-12);
+        Assert.Equal(4, Number(worst, "margin_mm"), 1e-12);
         Assert.Equal(Number(worst, "gap_mm"), Distance(worst.GetProperty("on_mm"), worst.GetProperty("other_mm")), 1e-6);
         JsonElement strut = Assert.Single(answer.GetProperty("struts").EnumerateArray());
         Assert.Equal(strut.GetProperty("map").GetProperty("rack_mm").GetArrayLength(), strut.GetProperty("map").GetProperty("room_mm")[0].GetArrayLength());

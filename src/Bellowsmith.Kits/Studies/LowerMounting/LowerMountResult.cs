@@ -40,7 +40,7 @@ public sealed record LowerMountResult
     /// <summary>Of the plate on each bolt, across it; empty where the strut does not stand.</summary>
     public IReadOnlyList<BoltForce> Bolts { get; init; } = [];
 
-    public required IReadOnlyList<MountFinding> Findings { get; init; }
+    public required IReadOnlyList<LowerMountFinding> Findings { get; init; }
 
     public LowerMount Mount => Question.Strut.Design.LowerMount!;
 }
@@ -67,9 +67,9 @@ public sealed record BoltForce(double Force_N, double Slips_N)
     public double Asked => Force_N / Slips_N;
 }
 
-public enum MountRule { BoltsGoIn, BoltsGoInForSure, JointSlips, ClampSlips, HoleBearing, ThreadEngagement }
+public enum LowerMountRule { BoltsGoIn, BoltsGoInForSure, JointSlips, ClampSlips, HoleBearing, ThreadEngagement }
 
 /// <summary>
 /// One rule. Lengths in m must reach their limit, shares and stresses in Pa must not pass it. Holds is null where too little is known to check.
 /// </summary>
-public sealed record MountFinding(MountRule Rule, double? Value, double? Limit, bool? Holds);
+public sealed record LowerMountFinding(LowerMountRule Rule, double? Value, double? Limit, bool? Holds);

@@ -49,14 +49,14 @@ public static class LowerMountStudy
         new(car.X_m, car.Y_m, mount.Knuckle.HoleDiameter_m, mount.Knuckle.Position_m),
         new(part.X_m, part.Y_m, mount.Bracket.HoleDiameter_m, mount.Bracket.Position_m), mount.Bolts.Bolt.Diameter_m));
 
-    private static IEnumerable<MountFinding> Findings(LowerMount mount, BoltFit fit, MountLoad? load, BoltForce[] bolts)
+    private static IEnumerable<LowerMountFinding> Findings(LowerMount mount, BoltFit fit, MountLoad? load, BoltForce[] bolts)
     {
-        yield return new(MountRule.BoltsGoIn, fit.Margin_m, 0, fit.Margin_m >= -Met_m);
-        yield return new(MountRule.BoltsGoInForSure, fit.SureMargin_m, 0, fit.SureMargin_m >= -Met_m);
-        yield return AtMost(MountRule.JointSlips, load is null ? null : bolts.Max(bolt => bolt.Asked), 1);
+        yield return new(LowerMountRule.BoltsGoIn, fit.Margin_m, 0, fit.Margin_m >= -Met_m);
+        yield return new(LowerMountRule.BoltsGoInForSure, fit.SureMargin_m, 0, fit.SureMargin_m >= -Met_m);
+        yield return AtMost(LowerMountRule.JointSlips, load is null ? null : bolts.Max(bolt => bolt.Asked), 1);
         if (mount.Clamp is { } clamp)
-            yield return AtMost(MountRule.ClampSlips, load is null ? null : Holding(clamp).Asked(load.Axial_N, load.Twist_Nm), 1);
-        yield return AtMost(MountRule.HoleBearing, load is null ? null : bolts.Max(bolt => bolt.Force_N) / WallArea_m2(mount), mount.Bracket.AllowedBearing_Pa);
+            yield return AtMost(LowerMountRule.ClampSlips, load is null ? null : Holding(clamp).Asked(load.Axial_N, load.Twist_Nm), 1);
+        yield return AtMost(LowerMountRule.HoleBearing, load is null ? null : bolts.Max(bolt => bolt.Force_N) / WallArea_m2(mount), mount.Bracket.AllowedBearing_Pa);
     }
 
     private static TubeClamp Holding(MountClamp clamp) => new(clamp.Diameter_m, clamp.Bolts * clamp.Bolt.Preload_N, clamp.FrictionOrUsual);
@@ -64,10 +64,10 @@ public static class LowerMountStudy
     // Pressure of a bolt that has slipped, on the projected wall of its holes.
     private static double WallArea_m2(LowerMount mount) => mount.Bolts.ShearPlanes * mount.Bolts.Bolt.Diameter_m * mount.Bracket.Thickness_m;
 
-    private static MountFinding AtMost(MountRule rule, double? value, double? limit) => new(rule, value, limit, value is { } v && limit is { } l ? v <= l : null);
+    private static LowerMountFinding AtMost(LowerMountRule rule, double? value, double? limit) => new(rule, value, limit, value is { } v && limit is { } l ? v <= l : null);
 
     // The travel study's own finding; without a thread there is nothing to check it by.
-    private static MountFinding Thread(TravelFinding? thread) => new(MountRule.ThreadEngagement, thread?.Value_m, thread?.Limit_m, thread?.Holds);
+    private static LowerMountFinding Thread(TravelFinding? thread) => new(LowerMountRule.ThreadEngagement, thread?.Value_m, thread?.Limit_m, thread?.Holds);
 
     private static MountLoad LoadOf(LowerMountQuestion question, TravelResult travel)
     {

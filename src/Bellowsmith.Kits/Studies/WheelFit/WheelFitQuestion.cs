@@ -1,3 +1,4 @@
+using Bellowsmith.Kits.Studies.Clearance;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Studies.WheelFit;
@@ -9,11 +10,22 @@ namespace Bellowsmith.Kits.Studies.WheelFit;
 /// <param name="Camber_rad">Change of camber at the wheel, top out +, made where the kit says its adjuster is.</param>
 public sealed record WheelFitQuestion(RoadWheel Old, RoadWheel New, double Spacer_m = 0, double Camber_rad = 0)
 {
-    /// <summary>Room asked at arch and tower, [Wheel Clearance Guide 2026]: 6 mm to whatever is no part of the suspension.</summary>
-    public double ArchMargin_m { get; init; } = 0.006;
+    /// <summary>Room asked between wheel and arch.</summary>
+    public double ArchMargin_m { get; init; } = ClearanceMargins.Usual.Of_m(MarginKind.TyreToArch);
 
-    /// <summary>Room asked at the strut, [Wheel Clearance Guide 2026]: 4 mm to struts, springs, arms and tie rods.</summary>
-    public double StrutMargin_m { get; init; } = 0.004;
+    /// <summary>Between wheel and strut.</summary>
+    public double StrutMargin_m { get; init; } = ClearanceMargins.Usual.Of_m(MarginKind.TyreToStrut);
+
+    /// <summary>Between bellows and tower.</summary>
+    public double TowerMargin_m { get; init; } = ClearanceMargins.Usual.Of_m(MarginKind.BellowsToTower);
+
+    /// <summary>With the room a kit asks.</summary>
+    public WheelFitQuestion With(ClearanceMargins margins) => this with
+    {
+        ArchMargin_m = margins.Of_m(MarginKind.TyreToArch),
+        StrutMargin_m = margins.Of_m(MarginKind.TyreToStrut),
+        TowerMargin_m = margins.Of_m(MarginKind.BellowsToTower),
+    };
 
     public WheelChange Change => new(Old, New, Spacer_m);
 }

@@ -48,7 +48,7 @@ public static class WheelFitStudy
     [
         .. Miss(WheelPlace.Arch, gaps.Arch?.Gap_m, question.ArchMargin_m),
         .. Miss(WheelPlace.Strut, gaps.Strut?.Gap_m, question.StrutMargin_m),
-        .. Miss(WheelPlace.Tower, gaps.Tower?.Gap_m, question.ArchMargin_m),
+        .. Miss(WheelPlace.Tower, gaps.Tower?.Gap_m, question.TowerMargin_m),
     ];
 
     private static WheelTrial Trial(WheelCorner corner, WheelFitQuestion question) => new(corner, question.New, question.Change.Shift_m);

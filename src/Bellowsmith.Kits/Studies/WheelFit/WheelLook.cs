@@ -18,7 +18,7 @@ public sealed record WheelLook(LinkageState State, double Outward_m, IReadOnlyLi
         if (corner.Bodies is not { } bodies) return new(state, outward, gaps);
         RevolvedBody bellows = bodies.Bellows(state), strut = bodies.Strut(state);
         Add(WheelPlace.Strut, question.StrutMargin_m, wheel.SelectMany(body => (Gap[])[body.GapTo(strut), body.GapTo(bellows)]));
-        Add(WheelPlace.Tower, question.ArchMargin_m, corner.Tower.Select(bellows.GapTo));
+        Add(WheelPlace.Tower, question.TowerMargin_m, corner.Tower.Select(bellows.GapTo));
         return new(state, outward, gaps);
 
         void Add(WheelPlace place, double margin_m, IEnumerable<Gap> all)

@@ -17,7 +17,7 @@ public sealed class ClearanceMapTests
         Assert.Equal(62 / 25.4, map.X.Values[^1], 1e-9);
         Assert.Equal(result.Grid.Room_m[5] / 0.0254, map.Room[5], 1e-5);
         Assert.Equal(result.Grid.Room_m.Count, map.Pair.Length);
-        Assert.Equal("tyre to arch edge", map.Pairs[map.Pair[Array.IndexOf(map.Room, map.Room.Min())]]);
+        Assert.Equal("rim to lower arm", map.Pairs[map.Pair[Array.IndexOf(map.Room, map.Room.Min())]]);
         Assert.Equal(result.Pairs[0].Rack_m / 0.0254, map.Worst.X, 1e-9);
     }
 

@@ -106,11 +106,12 @@ public sealed class ClearanceStudyTests
     [Fact]
     public void Camber_ThatClears_IsTheLeastThatDoes()
     {
-        double enough = ClearanceStudy.Answer(Corners.Front, new()).Camber!.Camber_rad!.Value;
+        RoadWheel wider = WheelText.Wheel("18x9 ET36 225/40R18")!;
+        double enough = ClearanceStudy.Answer(Corners.Front, new() { Wheel = wider }).Camber!.Camber_rad!.Value;
 
         Assert.True(Clear(enough));
         Assert.False(Clear(enough + 0.02 * Math.PI / 180));
-        static bool Clear(double camber) => ClearanceStudy.Answer(Corners.Front, Corners.Gaps with { Camber_rad = camber }).Pairs.Where(pair => pair.Pair.IsOfWheel).All(pair => pair.Holds);
+        bool Clear(double camber) => ClearanceStudy.Answer(Corners.Front, Corners.Gaps with { Wheel = wider, Camber_rad = camber }).Pairs.Where(pair => pair.Pair.IsOfWheel).All(pair => pair.Holds);
     }
 
     [Fact]

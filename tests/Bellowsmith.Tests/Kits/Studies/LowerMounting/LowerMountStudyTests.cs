@@ -26,7 +26,7 @@ public sealed class LowerMountStudyTests
         Assert.Equal(0.4e-3, Math.Abs(result.Move!.Y_m), 3 * Micrometre);
         Assert.Equal(0.1e-3, result.Move.SureMargin_m, 3 * Micrometre);
         Assert.InRange(result.ShareThatGoIn, 0.9, 1);
-        Assert.Equal((true, false), (Holds(result, MountRule.BoltsGoIn), Holds(result, MountRule.BoltsGoInForSure)));
+        Assert.Equal((true, false), (Holds(result, LowerMountRule.BoltsGoIn), Holds(result, LowerMountRule.BoltsGoInForSure)));
     }
 
     [Fact] // 0.5 of room, 0.4 taken: 0.1 left for sure, nothing to mend; the knuckle turned and elsewhere
@@ -75,9 +75,9 @@ public sealed class LowerMountStudyTests
         double force = result.Load.Axial_N * Math.Sqrt(0.25 + 4.0 / 9);
         Assert.All(result.Bolts, bolt => Assert.Equal(force, bolt.Force_N, 1e-6));
         Assert.All(result.Bolts, bolt => Assert.Equal(7550, bolt.Slips_N, 5.0));
-        Assert.Equal(force / result.Bolts[0].Slips_N, Value(result, MountRule.JointSlips), 1e-9);
-        Assert.Equal(force / (0.012 * 0.008), Value(result, MountRule.HoleBearing), 1.0);
-        Assert.Null(Holds(result, MountRule.HoleBearing)); // nobody says what is allowed
+        Assert.Equal(force / result.Bolts[0].Slips_N, Value(result, LowerMountRule.JointSlips), 1e-9);
+        Assert.Equal(force / (0.012 * 0.008), Value(result, LowerMountRule.HoleBearing), 1.0);
+        Assert.Null(Holds(result, LowerMountRule.HoleBearing)); // nobody says what is allowed
     }
 
     [Fact] // a slot over 20 mm: 0.63 of a round hole's friction, in the upper hole alone
@@ -94,7 +94,7 @@ public sealed class LowerMountStudyTests
     {
         LowerMountResult result = Answer(SampleMount.Of((0, 0), (0, 60)) with { Clamp = new(0.052, 0.06, MetricBolt.Read("M12", "10.9")!, 2, null) });
 
-        Assert.Equal(1.018324 * result.Load!.Axial_N / 35393, Value(result, MountRule.ClampSlips), 1e-4);
+        Assert.Equal(1.018324 * result.Load!.Axial_N / 35393, Value(result, LowerMountRule.ClampSlips), 1e-4);
     }
 
     [Fact] // the street kit's side load at full bump, as its own linkage has it; the force is the thread's
@@ -111,7 +111,7 @@ public sealed class LowerMountStudyTests
         Assert.True(result.Load.Side_N > 0); // the contact point stands outside the ball joint and tips the strut's top inward
         Assert.True(result.Load.Axial_N >= 3 * strut.StrutForce_N);
         TravelFinding thread = travel.Findings.Single(f => f.Rule == TravelRule.ThreadEngagement);
-        Assert.Equal(new MountFinding(MountRule.ThreadEngagement, thread.Value_m, thread.Limit_m, thread.Holds), result.Findings.Single(f => f.Rule == MountRule.ThreadEngagement));
+        Assert.Equal(new LowerMountFinding(LowerMountRule.ThreadEngagement, thread.Value_m, thread.Limit_m, thread.Holds), result.Findings.Single(f => f.Rule == LowerMountRule.ThreadEngagement));
     }
 
     [Fact]
@@ -121,8 +121,8 @@ public sealed class LowerMountStudyTests
         LowerMountResult result = LowerMountStudy.Answer(new(strut with { Design = strut.Design with { Target = new(TargetKind.RideFrequency, 9) } }, null));
 
         Assert.Null(result.Load);
-        Assert.True(Holds(result, MountRule.BoltsGoIn)!.Value);
-        Assert.All(result.Findings.Where(f => f.Rule > MountRule.BoltsGoInForSure), finding => Assert.Null(finding.Holds));
+        Assert.True(Holds(result, LowerMountRule.BoltsGoIn)!.Value);
+        Assert.All(result.Findings.Where(f => f.Rule > LowerMountRule.BoltsGoInForSure), finding => Assert.Null(finding.Holds));
     }
 
     private static LowerMount Pattern((double X, double Y)[] off_mm)
@@ -147,7 +147,7 @@ public sealed class LowerMountStudyTests
         return LowerMountStudy.Answer(new(strut with { Design = strut.Design with { LowerMount = mount } }, null));
     }
 
-    private static double Value(LowerMountResult result, MountRule rule) => result.Findings.Single(f => f.Rule == rule).Value!.Value;
+    private static double Value(LowerMountResult result, LowerMountRule rule) => result.Findings.Single(f => f.Rule == rule).Value!.Value;
 
-    private static bool? Holds(LowerMountResult result, MountRule rule) => result.Findings.Single(f => f.Rule == rule).Holds;
+    private static bool? Holds(LowerMountResult result, LowerMountRule rule) => result.Findings.Single(f => f.Rule == rule).Holds;
 }

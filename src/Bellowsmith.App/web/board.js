@@ -209,6 +209,9 @@ class Board {
         // One frame of bytes for one frame of the screen.
         await new Promise(done => document.hidden ? done() : requestAnimationFrame(done));
       }
+    } catch (error) {
+      // A page that was left while a call was under way gets no answer, and needs none.
+      if (this.root.isConnected) throw error;
     } finally {
       this.busy = false;
       this.root.removeAttribute("aria-busy");

@@ -91,7 +91,7 @@ public sealed class DisplayUnits
     public double Value(Dimension dimension, double si) => _units[dimension].FromSi(si);
 
     /// <summary>The decimals a number in the unit shown deserves.</summary>
-    public int Decimals(Dimension dimension) => _decimals.GetValueOrDefault(_units[dimension].Name, 2);
+    public int Decimals(Dimension dimension) => dimension == Dimension.Stress ? 0 : _decimals.GetValueOrDefault(_units[dimension].Name, 2);
 
     /// <summary>The number alone, with the decimals its unit deserves.</summary>
     public string Number(Dimension dimension, double? si, int more = 0)

@@ -19,7 +19,7 @@ public sealed class WheelChartTests
 
         Assert.Equal("wheelCamber", chart.Id);
         Assert.Equal(["arch", "strut", "bellows to tower"], chart.Curves.Select(curve => curve.Label));
-        Assert.Equal([6.0, 4.0], chart.Limits.Select(limit => Math.Round(limit.Y[0], 9)));
+        Assert.Equal([6.0, 4.0, 8.0], chart.Limits.Select(limit => Math.Round(limit.Y[0], 9)));
         Assert.All(chart.Curves, curve => Assert.Equal((true, false), (double.IsNaN(curve.Y[0]), double.IsNaN(curve.Outside[0]))));
         ChartMark setting = chart.Marks.Single(mark => mark.Kind == MarkKind.Setting);
         Assert.Equal(-0.5, setting.X, 1e-9);

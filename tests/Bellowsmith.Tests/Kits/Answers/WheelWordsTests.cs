@@ -22,7 +22,7 @@ public sealed class WheelWordsTests
 
     [Fact]
     public void Answer_NothingToMakeTheCamber_SaysSo() => Assert.Contains(
-        "of camber would do, but the kit names nothing that makes it", Words(_street with { Front = _street.Front! with { Adjusters = null } }, "18x8.5 ET36 225/40R18", 0, archMargin_m: 0.016).Answer(), StringComparison.Ordinal);
+        "of camber would do, but the kit names nothing that makes it", Words(_street with { Front = _street.Front! with { Adjusters = null } }, "18x8.5 ET30 225/40R18", 0, archMargin_m: 0.0158).Answer(), StringComparison.Ordinal);
 
     [Fact]
     public void Notes_WithoutTowerPoints_SayThatTheyAreNotAsked()

@@ -54,12 +54,18 @@ public static class LinkageStudy
         };
     }
 
+    private const int FewRacks = 4;
+
     internal static LinkagePoint[] Sweep(Linkage linkage, LinkageQuestion question)
     {
         double[] travels = [.. question.Travels_m];
         LinkagePoint[] points = new LinkagePoint[travels.Length * question.Racks_m.Count];
-        for (int r = 0; r < question.Racks_m.Count; r++)
-            linkage.Sweep(travels, question.Racks_m[r], points.AsSpan(r * travels.Length, travels.Length));
+        // One rack travel knows nothing of another: all cores, the same bits.
+        if (question.Racks_m.Count < FewRacks)
+            for (int r = 0; r < question.Racks_m.Count; r++) Along(r);
+        else Parallel.For(0, question.Racks_m.Count, Along);
         return points;
+
+        void Along(int r) => linkage.Sweep(travels, question.Racks_m[r], points.AsSpan(r * travels.Length, travels.Length));
     }
 }

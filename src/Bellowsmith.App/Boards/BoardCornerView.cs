@@ -62,9 +62,7 @@ public sealed record BoardCornerView
         if (Here is not { } here) yield break;
         CornerViews views = new(
             new CornerScene { Part = Part!, Here = here, Before = Before, Wheel = Own is { } own ? (own, 0) : null, Bodies = Bodies }, units, text_mm);
-        yield return ("front", views.Front());
-        yield return ("side", views.Side());
-        yield return ("plan", views.Plan());
+        foreach (CarView view in views.All()) yield return (view.From.ToString().ToLowerInvariant(), view);
     }
 
     /// <summary>The swept corner at the place looked at, with the pair that has least room there and all that lack some; empty where nothing was swept.</summary>
@@ -83,9 +81,7 @@ public sealed record BoardCornerView
                 .Select((pair, k) => new ViewGap($"gap{k}", ClearanceWords.Name(pair.Pair), pair.Gap.On, pair.Gap.Other, pair.Gap.Distance_m, pair.Holds))],
         };
         CornerViews views = new(scene, units, text_mm);
-        yield return ("touchFront", views.Front());
-        yield return ("touchSide", views.Side());
-        yield return ("touchPlan", views.Plan());
+        foreach (CarView view in views.All()) yield return ($"touch{view.From}", view);
     }
 
     /// <summary>How near every pair is where it is looked at.</summary>

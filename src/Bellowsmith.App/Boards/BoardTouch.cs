@@ -14,6 +14,7 @@ namespace Bellowsmith.App.Boards;
 /// </summary>
 public sealed class BoardTouch
 {
+    private readonly Kit _kit;
     private readonly Kept<(string Load, double Height_m), ClearanceCase> _corner;
     private readonly Kept<(string Load, double Height_m), MountResult> _mount;
     private readonly Kept<(string Load, double Height_m), LowerMountResult> _lower;
@@ -24,8 +25,7 @@ public sealed class BoardTouch
     public BoardTouch(Kit kit, Func<double, Kit> standing)
     {
         (_, Faults) = Faulty.Of(() => ClearanceCase.Of(kit, new StudyConditions())[0]);
-        (_, MountFaults) = Faulty.Of(() => MountCase.Of(kit, new StudyConditions()));
-        (_, LowerMountFaults) = Faulty.Of(() => StrutCases.Of(kit, new StudyConditions(), LowerMountStudy.Needs));
+        _kit = kit;
         _mount = new(key => MountStudy.Answer(MountCase.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)), new MountQuestion()));
         _lower = new(key => LowerMountStudy.Answer(new LowerMountQuestion(
             StrutCases.Of(standing(key.Height_m), new StudyConditions(Load: key.Load), LowerMountStudy.Needs)[0], kit.Car.At(kit.Struts().Single().End)?.Suspension)));
@@ -37,9 +37,10 @@ public sealed class BoardTouch
     /// <summary>What the question lacks; empty where it can be answered.</summary>
     public IReadOnlyList<Fault> Faults { get; }
 
-    public IReadOnlyList<Fault> MountFaults { get; }
+    /// <summary>Asked for where the question is open, as what stands below it.</summary>
+    public IReadOnlyList<Fault> MountFaults => field ??= Faulty.Of(() => MountCase.Of(_kit, new StudyConditions())).Faults;
 
-    public IReadOnlyList<Fault> LowerMountFaults { get; }
+    public IReadOnlyList<Fault> LowerMountFaults => field ??= Faulty.Of(() => StrutCases.Of(_kit, new StudyConditions(), LowerMountStudy.Needs)).Faults;
 
     /// <summary>Null where the kit says too little.</summary>
     public MountResult? Mount(string load, double height_m) => MountFaults.Count > 0 ? null : _mount.Of((load, height_m));

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies.Bodies;
 using Bellowsmith.Kits.Units;
@@ -17,6 +16,9 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
     private readonly ViewPen _pen = new(text_mm);
     private Viewpoint _from;
     private DrawingBox _frame;
+
+    /// <summary>All three, as they stand on a drawing.</summary>
+    public IEnumerable<CarView> All() => [Front(), Side(), Plan()];
 
     public CarView Front() => View(Viewpoint.Front, () =>
     {
@@ -192,5 +194,5 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
 
     private string PlanSummary() => $"The corner from above: toe {Degrees(scene.Here.Toe_rad)}, rack {units.Text(Dimension.Length, scene.Here.Rack_m)}.";
 
-    private static string Degrees(double angle_rad) => string.Create(CultureInfo.InvariantCulture, $"{LinkageWords.Angle(angle_rad)}");
+    private static string Degrees(double angle_rad) => LinkageWords.Angle(angle_rad);
 }

@@ -51,7 +51,8 @@ public readonly record struct RevolvedBody(RevolvedProfile Profile, Point Origin
 
     /// <summary>
     /// Within <see cref="Tolerance_m"/>. Where the two overlap only the sign is sure: the depth is how far a place of the smaller one's
-    /// surface lies inside the other that no place beside it is deeper than; one elsewhere may be, by a millimetre and a quarter of it.
+    /// surface lies inside the other than which no place beside it is deeper by more than a thousandth of the way there; one elsewhere may be,
+    /// by a millimetre and a quarter of it.
     /// </summary>
     public Gap GapTo(in RevolvedBody other)
     {

@@ -25,7 +25,7 @@ internal static class MostRoom
                 if (!Stride(pairs, ref placement, arm, soft)) break;
             }
 
-            if (soft <= Sharpest_m) return placement;
+            if (!(soft > Sharpest_m)) return placement;
             soft = Math.Max(Sharpen * soft, Sharpest_m);
         }
     }

@@ -12,7 +12,8 @@ internal ref struct PatchSearch
     // Once bodies overlap a deeper place elsewhere is searched for only so far.
     private const double Slack_m = 1e-3, SlackShare = 0.25;
 
-    private const double LongestStride_m = 4e-3, ShortestStride_m = 1e-5;
+    // A stride that gains no more than so much of its length leads nowhere: a shallow valley is not followed to its end.
+    private const double LongestStride_m = 4e-3, ShortestStride_m = 1e-5, LeastGain = 1e-3;
 
     private const int Sectors = 3, Depth = 64, Strides = 16;
     private const double Sector_rad = Math.PI / Sectors;
@@ -92,7 +93,7 @@ internal ref struct PatchSearch
             double before = _least;
             Gap here = body.GapTo(frame.OutOf(_place));
             Point inward = here.Other + stride / -here.Distance_m * (here.Other - here.On);
-            if (Keep(frame.Into(smaller.GapTo(inward).On)) >= before) stride /= 2;
+            if (!(Keep(frame.Into(smaller.GapTo(inward).On)) < before - LeastGain * stride)) stride /= 2;
         }
     }
 

@@ -14,7 +14,7 @@ internal static class AdjustmentWalk
     {
         Pose pose = new(suspension.Wheel.Centre, Turn.None);
         double way_m = whole.Size_m, done = 0, longest = LongestStride_m / way_m, stride = longest;
-        if (way_m == 0) return (pose, 1);
+        if (!(way_m > 0 && double.IsFinite(way_m))) return (pose, way_m == 0 ? 1 : 0);
         Span<double> inverse = stackalloc double[SixBySix.Length], value = stackalloc double[SixBySix.Size];
         int sign = Walk.Invert(suspension.Constraints(Adjustment.None), pose, 0, 0, inverse, value);
         while (done < 1)

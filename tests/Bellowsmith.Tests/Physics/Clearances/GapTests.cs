@@ -124,6 +124,19 @@ public sealed class GapTests
             Assert.Equal(depth_m, new RevolvedBody(ball, default, a).GapTo(new RevolvedBody(ball, apart_m * toward, b)).Distance_m, 2e-5);
         }, iter: 20);
 
+    [Fact] // where every direction is as good as another, or none leads deeper, the search comes to an end
+    public void GapTo_BodiesOnOneAxis_IsTheClosedForm()
+    {
+        RevolvedBody disc = new(BodySamples.Disc, default, Point.Up);
+        Point tilted = new Point(-3.58e-7, 0, 1).Unit();
+
+        Near(0, disc, new(BodySamples.Disc, default, -1.0 * Point.Up)); // face on face
+        Near(-1e-4, disc, new(BodySamples.Disc, new(0, 0, 1e-4), -1.0 * Point.Up)); // pressed into each other
+        Near(0, disc, disc);
+        Near(-3.22e-8, disc, new(BodySamples.Disc, default, tilted)); // the rim dips by 0.09 · 3.58e-7
+        Assert.True(new RevolvedBody(BodySamples.Tube, default, Point.Up).GapTo(new RevolvedBody(BodySamples.Cone, default, tilted)).Distance_m < 0);
+    }
+
     [Fact]
     public void GapTo_SomePoints_IsTheNearest()
     {

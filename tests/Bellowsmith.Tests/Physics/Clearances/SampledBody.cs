@@ -36,16 +36,18 @@ internal sealed class SampledBody(RevolvedBody body)
             for (int s = 0; s <= Along; s++)
                 for (int a = 0; a < Around; a++) Try(k, s / (double)Along, 2 * Math.PI * a / Around);
         (double share, double angle) = (1.0 / Along, 2 * Math.PI / Around);
-        for (int n = 0; n < Halvings;)
+        for (int n = 0; n < Halvings; n++, share /= 2, angle /= 2)
+            for (int moves = 0; moves < Around && Moved(); moves++) { }
+
+        return best.Value;
+
+        bool Moved()
         {
             (double before, int line, double atShare, double atAngle) = best;
             for (int i = -1; i <= 1; i++)
                 for (int j = -1; j <= 1; j++) Try(line, Math.Clamp(atShare + i * share, 0, 1), atAngle + j * angle);
-            if (best.Value < before) continue;
-            (share, angle, n) = (share / 2, angle / 2, n + 1);
+            return best.Value < before;
         }
-
-        return best.Value;
 
         void Try(int line, double share, double angle)
         {

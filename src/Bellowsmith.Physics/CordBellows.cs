@@ -98,6 +98,10 @@ public sealed class CordBellows
         for (int i = 0; i < heights_m.Length; i++) shapes[i] = At(heights_m[i], ref track);
     }
 
+    /// <summary>The same on other cords.</summary>
+    internal CordBellows With(double cordAngleAtBead_rad, double cordLength_m) =>
+        new(Convolutions, BeadRadius_m, cordAngleAtBead_rad, cordLength_m, GirdleRadius_m, WallThickness_m, PlateRadius_m);
+
     internal IReadOnlyList<(double Z_m, double Radius_m)> Wall(in CordShape shape, int count)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 8);

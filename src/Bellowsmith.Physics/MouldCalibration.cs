@@ -1,3 +1,4 @@
+using Bellowsmith.Physics.Bellows;
 using Bellowsmith.Physics.Numerics;
 
 namespace Bellowsmith.Physics;
@@ -5,10 +6,14 @@ namespace Bellowsmith.Physics;
 /// <summary>
 /// A bellows brought to agree with a spring that was measured: cord angle and cord length, which nobody can measure on a
 /// finished spring, are moved until its effective area follows the load frame's over height. The data win: forces,
-/// volumes and rates stay the measured spring's; the calibrated bellows only lends them its shape. A difference that stays is the wall's: it stretches, which this bellows does not.
+/// volumes and rates stay the measured spring's; the calibrated bellows only lends them its shape. A difference that stays is the wall's: it stretches, which this
+/// bellows does not. What the wall stretches with gauge pressure is lent to its cords.
 /// </summary>
 public sealed record MouldCalibration
 {
+    /// <summary>The step of gauge pressure that <see cref="Swollen"/> stands for.</summary>
+    public const double Swelling_Pa = 1e5;
+
     private const int Places = 41, Around = 4;
     private const double StartAngle_rad = 0.03, StartLength = 0.03, Tolerance = 1e-7, MostAngle_rad = 1.4;
 
@@ -17,6 +22,15 @@ public sealed record MouldCalibration
 
     /// <summary>With the cord angle and cord length that agree best.</summary>
     public required CordBellows After { get; init; }
+
+    /// <summary>The gauge pressure at which it was calibrated.</summary>
+    public required double GaugePressure_Pa { get; init; }
+
+    /// <summary>
+    /// What <see cref="After"/> becomes under <see cref="Swelling_Pa"/> more: its area gains, to first order, what the measured area gains.
+    /// <see cref="After"/> itself where the measured area does not depend on gauge pressure.
+    /// </summary>
+    public required CordBellows Swollen { get; init; }
 
     /// <summary>Root mean square difference of effective area over the measured heights, as a share of its mean; a height
     /// without shape counts as 1.</summary>
@@ -31,27 +45,36 @@ public sealed record MouldCalibration
     /// <param name="plates_m">What end plates outside the beads take of the spring's height.</param>
     public static MouldCalibration Of(CordBellows mould, AirSpring spring, double gaugePressure_Pa, double plates_m = 0)
     {
-        double[] heights = new double[Places], areas = new double[Places];
+        double[] heights = new double[Places], areas = new double[Places], gains = new double[Places];
         for (int i = 0; i < Places; i++)
         {
             heights[i] = spring.LeastHeight_m + (spring.GreatestHeight_m - spring.LeastHeight_m) * i / (Places - 1);
             areas[i] = spring.At(heights[i], gaugePressure_Pa).EffectiveArea_m2;
+            gains[i] = Swelling_Pa * spring.At(heights[i], gaugePressure_Pa).AreaByGaugePressure_m2_per_Pa;
             heights[i] -= plates_m;
         }
 
         CordShape?[] shapes = new CordShape?[Places];
         (double angle, double length) = NelderMead.Least(Miss, Nearby(mould, Miss), (StartAngle_rad, StartLength), Tolerance);
-        CordBellows after = With(mould, angle, length);
+        CordBellows after = mould.With(angle, Math.Exp(length));
         return new MouldCalibration
         {
             Before = mould,
             After = after,
+            GaugePressure_Pa = gaugePressure_Pa,
+            Swollen = spring.DependsOnGaugePressure ? Swollen() : after,
             DifferenceBefore = Difference(mould),
             DifferenceAfter = Difference(after),
         };
 
+        CordBellows Swollen()
+        {
+            (double turned, double longer) = CordSwelling.Of(after, heights, gains);
+            return after.With(after.CordAngleAtBead_rad + turned, after.CordLength_m * Math.Exp(longer));
+        }
+
         double Miss(double angle, double length) =>
-            Reaches(mould, angle, length) ? Difference(With(mould, angle, length)) : double.PositiveInfinity;
+            Reaches(mould, angle, length) ? Difference(mould.With(angle, Math.Exp(length))) : double.PositiveInfinity;
 
         double Difference(CordBellows bellows)
         {
@@ -79,7 +102,4 @@ public sealed record MouldCalibration
 
     private static bool Reaches(CordBellows mould, double angle, double length) =>
         angle is >= 0 and < MostAngle_rad && length < 10 && mould.GirdleRadius_m < CordBellows.WidestRadius_m(mould.BeadRadius_m, angle);
-
-    private static CordBellows With(CordBellows mould, double angle, double logLength) => new(
-        mould.Convolutions, mould.BeadRadius_m, angle, Math.Exp(logLength), mould.GirdleRadius_m, mould.WallThickness_m, mould.PlateRadius_m);
 }

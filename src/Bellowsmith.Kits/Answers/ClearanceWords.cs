@@ -127,6 +127,8 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
         if (result.Grid.Room_m.Count(double.IsNaN) is > 0 and var empty) yield return new("linkage", string.Create(CultureInfo.InvariantCulture, $"The parts do not go to {100.0 * empty / result.Grid.Room_m.Count:F0} % of the places asked for: nothing is said of those."));
         if (wheel.SectionSpread_m > 0) yield return new("section", $"The tyre's section is known from its size alone, ±{Length(wheel.SectionSpread_m)}: its gaps lie within ±{Length(wheel.SectionSpread_m / 2)}. Give --section from the maker's sheet.");
         if (corner.Corner.Bodies is null) yield return new("bellows", "The kit does not say where bellows and strut stand: their pairs are not asked.");
+        else if (corner.Corner.Bodies.SwellingPerBar_m is { } swelling) yield return new("bellows", $"Its outline is its mould's cords', brought to the load frame's areas: another bar adds {Length(swelling)} to the diameter at drive height. Each place counts the gauge pressure it has there with the valve shut at drive.");
+        else yield return new("bellows", "The spring names no mould: its outline is estimated from its areas or greatest diameter, good to several millimetres, and does not widen with gauge pressure. Tape it inflated.");
         string[] missing = [.. new (string Name, int Count)[] { ("archEdge", corner.Part.ArchEdge.Count), ("liner", corner.Part.Liner.Count), ("tower", corner.Part.Tower.Count) }
             .Where(points => points.Count == 0).Select(points => points.Name)];
         if (missing.Length > 0) yield return new("points", $"The suspension document has no {string.Join(", ", missing)}: their pairs are not asked.");

@@ -122,7 +122,7 @@ public sealed class HeightCharts
 
     private double Gauge_Pa(double height_m)
     {
-        double gauge = Case.Fit.Spring.Covers(height_m) ? Case.Spring().GaugePressureFor_Pa(Case.SpringForce_N(height_m), height_m) : double.NaN;
+        double gauge = Case.GaugePressure_Pa(height_m);
         return gauge > 0 ? gauge : double.NaN;
     }
 

@@ -26,7 +26,7 @@ public sealed class StrutDrawing
     {
         (_strut, _kit, _units, _text) = (strut, kit, units, textHeight_mm);
         _wall = new BellowsWall(strut, 2 * StrutLayout.PlateOf_mm(strut));
-        _widest = Math.Max(_wall.OuterDiameter_mm(strut.LeastHeight_m * 1000), (strut.Part.MaxDiameter_m ?? 0) * 1000) / 2;
+        _widest = Math.Max(_wall.OuterDiameter_mm(strut.LeastHeight_m * 1000, strut.GaugePressure_Pa(strut.LeastHeight_m)), (strut.Part.MaxDiameter_m ?? 0) * 1000) / 2;
     }
 
     public StrutSection At(double height_m)
@@ -70,7 +70,7 @@ public sealed class StrutDrawing
                 ThreadLane(at), DrawingRole.Dimension, beside: true);
         if (at.DamperLength_m is { } damper)
             lines.Upright("damperLength", damper, "damper", new(-at.Body, at.DamperBottom), new(-at.Rod, at.Mount), -outer, DrawingRole.Dimension);
-        double diameter = _wall.OuterDiameter_mm(at.Height_mm);
+        double diameter = _wall.OuterDiameter_mm(at.Height_mm, at.GaugePressure_Pa);
         double crown = (at.UpperPlate + at.LowerPlate) / 2 + (_wall.Convolutions - 1) * (at.Height_mm - 2 * at.Plate_mm) / _wall.Convolutions / 2;
         lines.Across("outerDiameter", diameter / 1000, diameter / 2, crown, at.UpperPlate + 1.5 * _text, "≈ Ø ");
         return outer + lines.HalfWidth("damper");
@@ -101,7 +101,7 @@ public sealed class StrutDrawing
 
     private string Words(StrutLayout at)
     {
-        string text = $"The strut in section: spring height {Length(at.Height_mm / 1000)}, outer diameter about {Length(_wall.OuterDiameter_mm(at.Height_mm) / 1000)}";
+        string text = $"The strut in section: spring height {Length(at.Height_mm / 1000)}, outer diameter about {Length(_wall.OuterDiameter_mm(at.Height_mm, at.GaugePressure_Pa) / 1000)}";
         if (at.StopGap_m is { } gap) text += gap < 0 ? $", the stop squeezed by {Length(-gap)}" : $", {Length(gap)} to the stop";
         if (at.DamperLength_m is { } damper) text += $", damper {Length(damper)} long";
         if (at.Exposed_m is { } exposed) text += $", {Length(exposed)} of thread exposed";

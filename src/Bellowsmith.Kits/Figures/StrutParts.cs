@@ -124,7 +124,7 @@ internal sealed class StrutParts(SectionPen pen, StrutLayout at, BellowsWall wal
     private void Bellows()
     {
         double foot = at.LowerPlate + Plate, half = wall.Thickness_mm / 2;
-        DrawingPoint[] middle = [.. wall.Meridian(at.Height_mm).Select(p => new DrawingPoint(p.Radius_mm, p.Height_mm + foot))];
+        DrawingPoint[] middle = [.. wall.Meridian(at.Height_mm, at.GaugePressure_Pa).Select(p => new DrawingPoint(p.Radius_mm, p.Height_mm + foot))];
         DrawingPoint[] outer = [.. middle.Select((_, k) => Beside(middle, k, half))];
         DrawingPoint[] inner = [.. middle.Select((_, k) => Beside(middle, k, -half)).Reverse()];
         foreach (double y in (ReadOnlySpan<double>)[foot + half + 1, at.UpperPlate - Plate - half - 1])

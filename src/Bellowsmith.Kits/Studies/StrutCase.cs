@@ -61,6 +61,10 @@ public sealed record StrutCase
     public double SpringForce_N(double driveHeight_m, double wheelLoad_N) =>
         (wheelLoad_N - GasForce_N(driveHeight_m) * DamperRatio.At(0)) / SpringRatio.At(0);
 
+    /// <summary>What carries the load at drive; NaN outside the spring's data and where it cannot.</summary>
+    public double GaugePressure_Pa(double driveHeight_m) =>
+        Fit.Spring.Covers(driveHeight_m) ? Spring().GaugePressureFor_Pa(SpringForce_N(driveHeight_m), driveHeight_m) : double.NaN;
+
     /// <summary>
     /// Wheel rate about drive, N/m: kw = ks·is² + kgas·id² + Fspring·dis/dzw + Fgas·did/dzw + parasitic
     /// [Barton Fieldhouse 2018, eqs 3.29–3.33, with the slope term of a ratio that changes].

@@ -5,10 +5,10 @@ namespace Bellowsmith.Kits.Studies.Bodies;
 
 /// <summary>
 /// The meridian of a bellows' wall. Where the spring names its mould: the wall its cords make, calibrated to
-/// the load frame. Where not: equal arcs of constant length between rings of one
+/// the load frame, as wide as its gauge pressure makes it: in proportion, also beyond the gauge pressures tested. Where not: equal arcs of constant length between rings of one
 /// radius. Rings are set so that the wall has the part's greatest diameter at its least height, else so that the effective
 /// radius lies midway between ring and crown in the middle of the range (from memory, no source). Where a convolution is lower
-/// than its arc is long, neighbours and plates press it flat: it shows the shape to several millimetres. Diameters
+/// than its arc is long, neighbours and plates press it flat: it shows the shape to several millimetres, at any gauge pressure. Diameters
 /// and gaps taken from it are marked as estimated.
 /// </summary>
 internal sealed class BellowsWall
@@ -51,15 +51,21 @@ internal sealed class BellowsWall
     /// <summary>Radius of the rings at plates and girdles, to the middle of the wall.</summary>
     public double RingRadius_mm { get; }
 
-    public double OuterDiameter_mm(double springHeight_mm) => Cords(springHeight_mm) is { } shape
-        ? shape.OuterDiameter_m * 1000
+    /// <param name="springHeight_mm"></param>
+    /// <param name="gaugePressure_Pa">Where it is not known, NaN: as calibrated.</param>
+    public double OuterDiameter_mm(double springHeight_mm, double gaugePressure_Pa) => Cords(springHeight_mm) is { } shape
+        ? 1000 * (shape.OuterDiameter_m + Swelling(gaugePressure_Pa) * (Swollen(springHeight_mm, shape).OuterDiameter_m - shape.OuterDiameter_m))
         : 2 * (RingRadius_mm + Bulge_mm(springHeight_mm)) + Thickness_mm;
 
+    /// <summary>What another bar of gauge pressure adds to the outer diameter; null where no mould says.</summary>
+    public double? SwellingPerBar_mm(double springHeight_mm) =>
+        Cords(springHeight_mm) is { } shape ? 1000 * (Swollen(springHeight_mm, shape).OuterDiameter_m - shape.OuterDiameter_m) : null;
+
     /// <summary>Points of the wall's middle, top to bottom, as radius and height over the lower ring, mm.</summary>
-    public IReadOnlyList<(double Radius_mm, double Height_mm)> Meridian(double springHeight_mm)
+    public IReadOnlyList<(double Radius_mm, double Height_mm)> Meridian(double springHeight_mm, double gaugePressure_Pa)
     {
         if (Cords(springHeight_mm) is { } shape)
-            return Wall(shape);
+            return Wall(shape, Swollen(springHeight_mm, shape), Swelling(gaugePressure_Pa));
         double one = One_mm(springHeight_mm);
         (double angle, double radius, double flat) = Arc(one);
         List<(double Radius_mm, double Height_mm)> points = [];
@@ -79,17 +85,27 @@ internal sealed class BellowsWall
     }
 
     // Without the plates, and without places where two points are one.
-    private static List<(double Radius_mm, double Height_mm)> Wall(CordShape shape)
+    private static List<(double Radius_mm, double Height_mm)> Wall(CordShape shape, CordShape swollen, double swelling)
     {
         List<(double Radius_mm, double Height_mm)> points = [];
-        foreach ((double z, double radius) in shape.Wall(2 * PointsPerArc).Skip(1).SkipLast(1).Reverse())
+        IReadOnlyList<(double Z_m, double Radius_m)> one = shape.Wall(2 * PointsPerArc), wider = swollen.Wall(2 * PointsPerArc);
+        for (int k = one.Count - 2; k > 0; k--)
         {
-            (double Radius_mm, double Height_mm) point = (radius * 1000, z * 1000);
+            (double Radius_mm, double Height_mm) point = (1000 * Between(one[k].Radius_m, wider[k].Radius_m), 1000 * Between(one[k].Z_m, wider[k].Z_m));
             if (points.Count == 0 || Math.Abs(point.Radius_mm - points[^1].Radius_mm) + Math.Abs(point.Height_mm - points[^1].Height_mm) > SamePoint_mm) points.Add(point);
         }
 
         return points;
+
+        double Between(double from, double to) => from + swelling * (to - from);
     }
+
+    // Steps of gauge pressure above the calibration's.
+    private double Swelling(double gaugePressure_Pa) =>
+        double.IsNaN(gaugePressure_Pa) ? 0 : (gaugePressure_Pa - _cords!.GaugePressure_Pa) / MouldCalibration.Swelling_Pa;
+
+    // Taut cords that would reach no shape when swollen stay as they are.
+    private CordShape Swollen(double springHeight_mm, CordShape shape) => _cords!.Swollen.At((springHeight_mm - _plates_mm) / 1000) ?? shape;
 
     /// <summary>1 to 3 by the word in the part's shape; what names none is drawn as one.</summary>
     internal static int ConvolutionsOf(string shape) =>
@@ -98,7 +114,7 @@ internal sealed class BellowsWall
 
     private static double EffectiveRadius_mm(StrutCase strut, double height_m)
     {
-        double gauge = strut.Spring().GaugePressureFor_Pa(strut.SpringForce_N(height_m), height_m);
+        double gauge = strut.GaugePressure_Pa(height_m);
         double area = strut.Fit.Spring.At(height_m, double.IsNaN(gauge) ? 0 : gauge).EffectiveArea_m2;
         return 1000 * Math.Sqrt(area / Math.PI);
     }

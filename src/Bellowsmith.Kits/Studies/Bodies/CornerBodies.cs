@@ -5,12 +5,15 @@ namespace Bellowsmith.Kits.Studies.Bodies;
 /// <summary>
 /// The bodies of one corner in car axes at any place of its linkage, m: bellows, strut below it, tyre and rim. The mount face stands at
 /// the suspension's strutTop and the strut runs along its axis from there; what the kit does not say of the strut's diameters is taken
-/// as usual. The strut's own compression is the linkage's, so that its parts lie where the points put them.
+/// as usual. The strut's own compression is the linkage's, so that its parts lie where the points put them. The air is shut in at drive height and
+/// compressed fast, as over a bump: the bellows swells with it.
 /// </summary>
 public sealed class CornerBodies
 {
     private const double Collar_m = 0.008, CollarWidth_m = 0.014, Sleeve_m = 0.006, LockRing_m = 0.009;
 
+    private readonly StrutCase _strut;
+    private readonly StrutSpring _spring;
     private readonly BellowsWall _wall;
     private readonly StrutLayout _layout;
     private readonly double _plate_m, _ring_m;
@@ -19,7 +22,7 @@ public sealed class CornerBodies
     /// <param name="driveHeight_m">Spring height at wheel travel 0.</param>
     public CornerBodies(StrutCase strut, double driveHeight_m)
     {
-        DriveHeight_m = driveHeight_m;
+        (DriveHeight_m, _strut, _spring) = (driveHeight_m, strut, strut.Spring(driveHeight_m));
         _wall = new(strut, 2 * StrutLayout.PlateOf_mm(strut));
         _layout = new(strut, driveHeight_m);
         (_plate_m, _ring_m) = (_layout.Plate_mm / 1000, (_wall.RingRadius_mm + 4) / 1000);
@@ -27,8 +30,15 @@ public sealed class CornerBodies
 
     public double DriveHeight_m { get; }
 
+    /// <summary>What another bar adds to the bellows' outer diameter at drive height; null where no mould says.</summary>
+    public double? SwellingPerBar_m => _wall.SwellingPerBar_mm(DriveHeight_m * 1000) / 1000;
+
     /// <summary>Spring height at a place of the linkage.</summary>
     public double SpringHeight_m(LinkageState state) => DriveHeight_m - state.Strut.Compression_m;
+
+    /// <summary>With the valve shut at drive height, in-service exponent; at the end of the spring's data where the height lies beyond it.</summary>
+    public double GaugePressure_Pa(double springHeight_m) => _spring.SealedGaugePressure_Pa(
+        Math.Clamp(springHeight_m, _strut.LeastHeight_m, _strut.GreatestHeight_m), DriveHeight_m, _layout.GaugePressure_Pa, _strut.Exponent);
 
     /// <summary>From the upper plate's outer face to the lower one's, walls and plates; the wall between it and the plates where they are nearer.</summary>
     public RevolvedBody Bellows(LinkageState state)
@@ -37,7 +47,7 @@ public sealed class CornerBodies
         return On(state, new(
         [
             (top, 0), (top, _ring_m), (top + _plate_m, _ring_m),
-            .. _wall.Meridian(height * 1000).Select(p => (foot - p.Height_mm / 1000, p.Radius_mm / 1000 + half)),
+            .. _wall.Meridian(height * 1000, GaugePressure_Pa(height)).Select(p => (foot - p.Height_mm / 1000, p.Radius_mm / 1000 + half)),
             (foot, _ring_m), (foot + _plate_m, _ring_m), (foot + _plate_m, 0),
         ]));
     }

@@ -14,7 +14,7 @@ internal sealed class StrutLayout
     public StrutLayout(StrutCase strut, double height_m)
     {
         StrutDesign design = strut.Design;
-        Height_mm = height_m * 1000;
+        (Height_mm, GaugePressure_Pa) = (height_m * 1000, strut.GaugePressure_Pa(height_m));
         Plate_mm = PlateOf_mm(strut);
         double upper = design.UpperStack_m * 1000 ?? UsualStack_mm;
         double length = double.IsNaN(strut.DamperLength_m(height_m)) || strut.Damper is null
@@ -39,6 +39,9 @@ internal sealed class StrutLayout
     }
 
     public double Height_mm { get; }
+
+    /// <summary>NaN where it is not known.</summary>
+    public double GaugePressure_Pa { get; }
 
     /// <summary>Thickness of each end plate.</summary>
     public double Plate_mm { get; }

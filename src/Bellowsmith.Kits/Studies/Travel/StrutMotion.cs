@@ -37,9 +37,7 @@ internal sealed class StrutMotion
                 part.Curve.Select(p => p.Compression_m * share).ToArray(), part.Curve.Select(p => p.Force_N).ToArray());
         }
 
-        DriveGaugePressure_Pa = strut.Fit.Spring.Covers(DriveHeight_m)
-            ? Spring.GaugePressureFor_Pa(strut.SpringForce_N(DriveHeight_m), DriveHeight_m)
-            : double.NaN;
+        DriveGaugePressure_Pa = strut.GaugePressure_Pa(DriveHeight_m);
         (FullBump_m, BumpEnd) = First(
             (WheelFor(DriveLength_m - SolidLength_m), TravelEnd.BumpStopSolid),
             (WheelFor(DriveLength_m - Shortest_m), TravelEnd.DamperClosed),

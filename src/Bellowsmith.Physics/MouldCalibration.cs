@@ -1,5 +1,4 @@
 using Bellowsmith.Physics.Bellows;
-using Bellowsmith.Physics.Numerics;
 
 namespace Bellowsmith.Physics;
 
@@ -14,8 +13,7 @@ public sealed record MouldCalibration
     /// <summary>The step of gauge pressure that <see cref="Swollen"/> stands for.</summary>
     public const double Swelling_Pa = 1e5;
 
-    private const int Places = 41, Around = 4;
-    private const double StartAngle_rad = 0.03, StartLength = 0.03, Tolerance = 1e-7, MostAngle_rad = 1.4;
+    private const int Places = 41;
 
     /// <summary>As the mould says.</summary>
     public required CordBellows Before { get; init; }
@@ -54,52 +52,16 @@ public sealed record MouldCalibration
             heights[i] -= plates_m;
         }
 
-        CordShape?[] shapes = new CordShape?[Places];
-        (double angle, double length) = NelderMead.Least(Miss, Nearby(mould, Miss), (StartAngle_rad, StartLength), Tolerance);
-        CordBellows after = mould.With(angle, Math.Exp(length));
+        CordFit fit = new(heights, areas);
+        CordBellows after = fit.Of(mould);
         return new MouldCalibration
         {
             Before = mould,
             After = after,
             GaugePressure_Pa = gaugePressure_Pa,
-            Swollen = spring.DependsOnGaugePressure ? Swollen() : after,
-            DifferenceBefore = Difference(mould),
-            DifferenceAfter = Difference(after),
+            Swollen = spring.DependsOnGaugePressure ? CordChange.For(after, heights, gains).Of(after) : after,
+            DifferenceBefore = fit.Difference(mould),
+            DifferenceAfter = fit.Difference(after),
         };
-
-        CordBellows Swollen()
-        {
-            (double turned, double longer) = CordSwelling.Of(after, heights, gains);
-            return after.With(after.CordAngleAtBead_rad + turned, after.CordLength_m * Math.Exp(longer));
-        }
-
-        double Miss(double angle, double length) =>
-            Reaches(mould, angle, length) ? Difference(mould.With(angle, Math.Exp(length))) : double.PositiveInfinity;
-
-        double Difference(CordBellows bellows)
-        {
-            bellows.Sweep(heights, shapes);
-            double mean = areas.Average(), sum = 0;
-            for (int i = 0; i < Places; i++)
-            {
-                double share = shapes[i] is { } shape ? (shape.EffectiveArea_m2 - areas[i]) / mean : 1;
-                sum += share * share;
-            }
-
-            return Math.Sqrt(sum / Places);
-        }
     }
-
-    // A mould may lack a shape at some of the heights, and a search that starts there may not find its way out.
-    private static (double Angle, double Length) Nearby(CordBellows mould, Func<double, double, double> miss)
-    {
-        (double angle, double length) = (mould.CordAngleAtBead_rad, Math.Log(mould.CordLength_m));
-        return Enumerable.Range(-Around, 2 * Around + 1)
-            .SelectMany(i => Enumerable.Range(-Around, 2 * Around + 1)
-                .Select(j => (Angle: angle + 2 * i * StartAngle_rad, Length: length + 3 * j * StartLength)))
-            .MinBy(place => miss(place.Angle, place.Length));
-    }
-
-    private static bool Reaches(CordBellows mould, double angle, double length) =>
-        angle is >= 0 and < MostAngle_rad && length < 10 && mould.GirdleRadius_m < CordBellows.WidestRadius_m(mould.BeadRadius_m, angle);
 }

@@ -35,6 +35,12 @@ for (int round = 1; round <= Rounds; round++)
     Keep(ride.Timed);
 }
 
+(Regimes regimes, ClearanceRegimes gaps) = (new(), new());
+regimes.Prepare();
+foreach ((string name, Func<double> call) in new (string, Func<double>)[] { ("Kernel", regimes.Kernel), ("At", regimes.At), ("TyreToBellows", gaps.TyreToBellows), ("TyreToTieRod", gaps.TyreToTieRod) })
+    timed[name] = timed[name].Counting(call);
+regimes.Leave();
+
 Line[] lines =
 [
     new("fit of 300 rows with its band", timed["Fit"], "SciPy, the same fit", InSciPy("fit"), MostTime_s: 30e-3),

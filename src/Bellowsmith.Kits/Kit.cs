@@ -28,6 +28,9 @@ public sealed record Kit(
         if (Front is not null) yield return (AxleEnd.Front, Front);
         if (Rear is not null) yield return (AxleEnd.Rear, Rear);
     }
+
+    /// <summary>The same with the strut of one axle only.</summary>
+    public Kit Only(AxleEnd end) => end == AxleEnd.Front ? this with { Rear = null } : this with { Front = null };
 }
 
 /// <summary>What a designer has settled for one strut; what is null is not yet known and only some studies need it.</summary>

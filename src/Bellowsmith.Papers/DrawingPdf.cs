@@ -18,7 +18,7 @@ public static class DrawingPdf
         {
             using SKCanvas canvas = document.BeginPage(paper.Width, paper.Height);
             new SectionView(new CanvasPen(canvas, letters), new SKRect(
-                StrutPage.Margin, StrutPage.Margin, paper.Width - StrutPage.Margin, paper.Height - StrutPage.Margin)).Draw(draw);
+                PageEdges.Margin, PageEdges.Margin, paper.Width - PageEdges.Margin, paper.Height - PageEdges.Margin)).Draw(draw);
             document.EndPage();
             document.Close();
         }

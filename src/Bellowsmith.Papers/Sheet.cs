@@ -6,8 +6,11 @@ using Bellowsmith.Kits.Studies.Travel;
 
 namespace Bellowsmith.Papers;
 
-/// <summary>What a printed sheet says: one page for each strut of a kit. The caller brings date and version.</summary>
-public sealed record Sheet(Kit Kit, IReadOnlyList<StrutAnswers> Struts, DisplayUnits Units, DateTimeOffset Date, string Version);
+/// <summary>
+/// What a printed sheet says: one page for each strut of a kit, and one for each corner whose suspension and wheel the car names. The caller
+/// brings date and version.
+/// </summary>
+public sealed record Sheet(Kit Kit, IReadOnlyList<StrutAnswers> Struts, IReadOnlyList<CornerAnswers> Corners, DisplayUnits Units, DateTimeOffset Date, string Version);
 
 /// <summary>One strut with what was asked of it; null where the kit lacks what that question needs.</summary>
 public sealed record StrutAnswers(StrutCase Case, InstalledHeightResult? Height, TravelResult? Travel)

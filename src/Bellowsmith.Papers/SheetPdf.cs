@@ -20,6 +20,13 @@ public static class SheetPdf
                 document.EndPage();
             }
 
+            foreach (CornerAnswers corner in sheet.Corners)
+            {
+                using SKCanvas canvas = document.BeginPage(paper.Width, paper.Height);
+                new CornerPage(new CanvasPen(canvas, letters), sheet, corner, paper).Draw();
+                document.EndPage();
+            }
+
             document.Close();
         }
 

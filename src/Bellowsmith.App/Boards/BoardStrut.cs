@@ -27,7 +27,7 @@ public sealed class BoardStrut
     public BoardStrut(Kit kit, AxleEnd end)
     {
         End = end;
-        _kit = end == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null };
+        _kit = kit.Only(end);
         _case = new(key => CaseAt(key.Load) is var strut ? strut with { Design = strut.Design with { Target = key.Target } } : strut);
         _result = new(strut => strut.Design.Target is null ? null : InstalledHeightStudy.Answer(strut));
         _sweep = new(HeightSweep.Of);

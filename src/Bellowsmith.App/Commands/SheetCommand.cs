@@ -17,14 +17,15 @@ internal static class SheetCommand
     public const string Example =
         """
         bellowsmith sheet examples/fenwright/kits/ostrane-street.json -o ostrane.pdf
-        writes one page for each strut: answers, section, figures, inputs with their SHA-256, findings and cautions.
+        writes one page for each strut: answers, section, figures, inputs with their SHA-256, findings and cautions; and one for the corner it stands
+        in: where it has least room in three views, every pair's gap, what lowering did, and whether the mounts hold.
         """;
 
     private const string DateForm = "yyyy-MM-dd";
 
     public static Command Create()
     {
-        Command command = new("sheet", "How do I take it to the bench? One printed page for each strut, with the section to scale and everything the answers rest on.");
+        Command command = new("sheet", "How do I take it to the bench? One printed page for each strut, with the section to scale and everything the answers rest on, and one for each corner whose points and wheel the car names.");
         Argument<string> kit = DocumentArgument.Create("KIT.json", "A kit document.");
         Option<string> output = new("--output", "-o") { Description = "The PDF to write; a file there is replaced.", HelpName = "FILE.pdf", Required = true };
         Option<string> paper = new("--paper") { Description = "Paper: a4 or letter.", DefaultValueFactory = _ => "a4" };
@@ -39,11 +40,13 @@ internal static class SheetCommand
         {
             Kit read = KitReader.Read(parsed.GetRequiredValue(kit));
             StrutAnswers[] struts = [.. StrutCases.Of(read, options.Conditions(parsed), _ => { }).Select(StrutAnswers.Of)];
-            Sheet sheet = new(read, struts, options.Units(parsed, read.WrittenUnits), parsed.GetValue(date) ?? TimeProvider.System.GetLocalNow(), Version);
+            CornerAnswers[] corners = [.. struts.Select(strut => CornerAnswers.Of(read, strut, options.Conditions(parsed))).OfType<CornerAnswers>()];
+            Sheet sheet = new(read, struts, corners, options.Units(parsed, read.WrittenUnits), parsed.GetValue(date) ?? TimeProvider.System.GetLocalNow(), Version);
+            int pages = struts.Length + corners.Length;
             FileBytes written = new(parsed.GetRequiredValue(output), SheetPdf.Write(sheet, parsed.GetValue(paper) == "letter" ? Paper.Letter : Paper.A4));
             OutputFile.Write(written);
-            if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(new SheetAnswer(written.File, struts.Length, written.Sha256())));
-            else Screen.Output().Say($"{written.File}: {struts.Length} {(struts.Length == 1 ? "page" : "pages")}.");
+            if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(new SheetAnswer(written.File, pages, written.Sha256())));
+            else Screen.Output().Say($"{written.File}: {pages} {(pages == 1 ? "page" : "pages")}.");
             return struts.All(s => s.Height is null or { Recommended: not null }) ? Study.Answered : Study.NoSolution;
         }));
         return command;

@@ -29,7 +29,7 @@ internal sealed class StrutOption
 
     /// <summary>The kit with the strut asked for alone.</summary>
     /// <exception cref="FaultsException">The kit has no such strut.</exception>
-    public Kit Only(ParseResult parsed, Kit kit) => End(parsed, kit) == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null };
+    public Kit Only(ParseResult parsed, Kit kit) => kit.Only(End(parsed, kit));
 
     /// <summary>The same, and the whole kit where none is asked for.</summary>
     /// <exception cref="FaultsException">The kit has no such strut.</exception>

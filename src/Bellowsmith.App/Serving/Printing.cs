@@ -1,5 +1,6 @@
 using System.Reflection;
 using Bellowsmith.App.Boards;
+using Bellowsmith.Kits.Studies;
 using Bellowsmith.Papers;
 
 namespace Bellowsmith.App.Serving;
@@ -10,6 +11,10 @@ internal static class Printing
     private static readonly string _version =
         typeof(Printing).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
 
-    public static byte[] Sheet(KitBoard board) => SheetPdf.Write(
-        new Sheet(board.Kit, [.. board.Settled().Select(StrutAnswers.Of)], board.Units, TimeProvider.System.GetLocalNow(), _version), Paper.A4);
+    public static byte[] Sheet(KitBoard board)
+    {
+        StrutAnswers[] struts = [.. board.Settled().Select(StrutAnswers.Of)];
+        CornerAnswers[] corners = [.. struts.Select(strut => CornerAnswers.Of(board.Kit, strut, new StudyConditions(Load: strut.Case.Load))).OfType<CornerAnswers>()];
+        return SheetPdf.Write(new Sheet(board.Kit, struts, corners, board.Units, TimeProvider.System.GetLocalNow(), _version), Paper.A4);
+    }
 }

@@ -1,4 +1,6 @@
+using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies.Bodies;
+using Bellowsmith.Kits.Studies.Clearance;
 using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Figures;
@@ -6,6 +8,8 @@ namespace Bellowsmith.Kits.Figures;
 /// <summary>What is to be seen of one corner of a car.</summary>
 public sealed record CornerScene
 {
+    private const int MostGaps = 4;
+
     /// <summary>The suspension as its document has it, and what was measured on the body.</summary>
     public required SuspensionPart Part { get; init; }
 
@@ -31,4 +35,19 @@ public sealed record CornerScene
     public bool UpperHalf { get; init; }
 
     public IReadOnlyList<ViewGap> Gaps { get; init; } = [];
+
+    /// <summary>A swept corner at one place, with the pair that has least room there and some of those that lack it.</summary>
+    public static CornerScene Touching(ClearanceResult swept, ClearanceLook look)
+    {
+        RoadWheel own = swept.Case.Corner.MeasuredWheel, wheel = swept.Question.Wheel ?? own;
+        return new()
+        {
+            Part = swept.Case.Part,
+            Here = look.State,
+            Wheel = (wheel, new WheelChange(own, wheel, swept.Question.Spacer_m).Shift_m),
+            Bodies = swept.Case.Corner.Bodies,
+            Gaps = [.. look.Pairs.Where((pair, k) => k == 0 || !pair.Holds).Take(MostGaps)
+                .Select((pair, k) => new ViewGap($"gap{k}", ClearanceWords.Name(pair.Pair), pair.Gap.On, pair.Gap.Other, pair.Gap.Distance_m, pair.Holds))],
+        };
+    }
 }

@@ -9,7 +9,9 @@ namespace Bellowsmith.Papers.Drawing;
 /// <summary>What stands behind a page's answers: states and solutions, notes on the data, the files read, cautions.</summary>
 internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper paper)
 {
-    private const float Margin = StrutPage.Margin, Left = Margin, Gap = StrutPage.Gap, Small = StrutPage.Small, LeastSize = 5;
+    private const float Margin = PageEdges.Margin, Left = Margin, Gap = PageEdges.Gap, Small = PageEdges.Small, LeastSize = 5;
+
+    private readonly PageEdges _edges = new(pen, sheet, paper);
 
     private readonly DisplayUnits _units = sheet.Units;
 
@@ -17,7 +19,7 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
 
     public void Draw(float top)
     {
-        float bottom = Foot() - 4;
+        float bottom = _edges.Foot() - 4;
         float column = (Right - Left - Gap) / 2, right = Left + column + Gap;
         float y = strut.Travel is { } travel ? States(travel, Left, top, column) : top;
         float z = strut.Height is { Solutions.Count: > 0 } height ? Heights(height, right, top, column) : top;
@@ -56,7 +58,7 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
         }
     }
 
-    private float States(TravelResult travel, float left, float top, float width) => Table(
+    private float States(TravelResult travel, float left, float top, float width) => _edges.Table(
         left, top, width, [0.19f, 0.32f, 0.44f, 0.56f, 0.71f, 1],
         ["", $"wheel {Symbol(Dimension.Length)}", "spring", "damper", $"gauge {Symbol(Dimension.GaugePressure)}", "stopped by"],
         [State("drive", travel.Drive), State("full bump", travel.FullBump), State("full droop", travel.FullDroop), State("aired out", travel.AiredOut), State("lifted", travel.Lifted)]);
@@ -67,7 +69,7 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
         Number(Dimension.GaugePressure, s.GaugePressure_Pa), TravelWords.End(s.End),
     ];
 
-    private float Heights(InstalledHeightResult result, float left, float top, float width) => Table(
+    private float Heights(InstalledHeightResult result, float left, float top, float width) => _edges.Table(
         left, top, width, [0.14f, 0.29f, 0.44f, 0.68f, 0.78f, 1],
         [$"height {Symbol(Dimension.Length)}", $"gauge {Symbol(Dimension.GaugePressure)}", $"rate {Symbol(Dimension.Rate)}", "95 % band", "Hz", ""],
         [.. result.Solutions.Take(5).Select(s => (string[])
@@ -76,27 +78,6 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
             s.SpringRateBand_N_per_m is { } b ? $"{Number(Dimension.Rate, b.Low)} to {Number(Dimension.Rate, b.High)}" : "–",
             Number(Dimension.Frequency, s.RideFrequency_Hz), s.Recommended ? "this one" : s.WithinPressureLimit ? "also gives it" : "over limit",
         ])]);
-
-    // Right edges of the columns as shares of the width; the first column and the last read from the left.
-    private float Table(float left, float top, float width, float[] edges, string[] head, IReadOnlyList<string[]> rows)
-    {
-        float y = top + 7;
-        foreach (string[] row in rows.Prepend(head))
-        {
-            bool isHead = row == head;
-            for (int c = 0; c < row.Length; c++)
-            {
-                bool words = c == row.Length - 1 || (c == 0 && head[0].Length == 0);
-                float x = words ? left + (c == 0 ? 0 : edges[c - 1] * width + 6) : left + edges[c] * width;
-                pen.Words(row[c], x, y, Small, isHead ? Shade.Quiet : Shade.Ink, align: words ? Align.Left : Align.Right);
-            }
-
-            if (isHead) pen.Line(left, y + 2, left + width, y + 2, Shade.Rule, 0.4f);
-            y += 8.4f;
-        }
-
-        return y - 4;
-    }
 
     private float InputsHeight => 11 + sheet.Kit.Inputs.Count * 6.6f;
 
@@ -120,15 +101,6 @@ internal sealed class BehindView(Pen pen, Sheet sheet, StrutAnswers strut, Paper
         string shown = path;
         while (pen.Width(shown, 5.4f) > width && path.Length > 1) shown = "…" + (path = path[1..]);
         return shown;
-    }
-
-    private float Foot()
-    {
-        string text = string.Join(" ", Cautions.CompressedAir, Cautions.RaisedCar, Cautions.AiredOut, Cautions.Local);
-        float top = paper.Height - Margin - pen.ParagraphHeight(text, Right - Left, Small);
-        pen.Line(Left, top - 2, Right, top - 2, Shade.Ink, 0.6f);
-        pen.Paragraph(text, Left, top, Right - Left, Small, Shade.Ink);
-        return top - 2;
     }
 
     private string Number(Dimension dimension, double? si) => _units.Number(dimension, si);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies.Travel;
@@ -10,35 +9,22 @@ namespace Bellowsmith.Papers.Drawing;
 /// <summary>One strut on one page: the section beside the questions, figures below, then what stands behind them.</summary>
 internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper paper)
 {
-    /// <summary>White around the page, between its columns, and the size of its small letters.</summary>
-    public const float Margin = 34, Gap = 12, Small = 6.2f;
-
-    private const float Left = Margin;
+    private const float Left = PageEdges.Margin, Gap = PageEdges.Gap, Small = PageEdges.Small;
 
     private readonly DisplayUnits _units = sheet.Units;
     private readonly HeightCharts _charts = new(HeightSweep.Of(strut.Case), strut.Height?.Solutions ?? [], sheet.Units);
 
-    private float Right => paper.Width - Margin;
+    private float Right => paper.Width - PageEdges.Margin;
 
     public void Draw()
     {
-        float top = Heading();
+        float top = new PageEdges(pen, sheet, paper).Heading($"{sheet.Kit.Name}, {Names.Of(strut.Case.End)}", $"{sheet.Kit.Car.Name} · {strut.Case.Load}");
         float drawing = paper.Height > 800 ? 404 : 380, split = Left + 0.46f * (Right - Left);
         new SectionView(pen, new SKRect(Left, top, split - Gap, top + drawing)).Draw(
             text => new StrutDrawing(strut.Case, sheet.Kit.Name, _units, text).At(strut.Setting_m));
         Questions(split, top, top + drawing);
         float figures = Figures(top + drawing + Gap);
         new BehindView(pen, sheet, strut, paper).Draw(figures + 6);
-    }
-
-    private float Heading()
-    {
-        pen.Words($"{sheet.Kit.Name}, {Names.Of(strut.Case.End)}", Left, Margin + 12, 16, Shade.Ink, bold: true);
-        pen.Words($"{sheet.Kit.Car.Name} · {strut.Case.Load}", Left, Margin + 24, 7.5f, Shade.Quiet);
-        pen.Words(sheet.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), Right, Margin + 12, 9, Shade.Ink, align: Align.Right);
-        pen.Words($"Bellowsmith {sheet.Version}", Right, Margin + 24, 7.5f, Shade.Quiet, align: Align.Right);
-        pen.Line(Left, Margin + 29, Right, Margin + 29, Shade.Ink, 0.8f);
-        return Margin + 29 + Gap;
     }
 
     private void Questions(float left, float top, float bottom)
@@ -114,7 +100,7 @@ internal sealed class StrutPage(Pen pen, Sheet sheet, StrutAnswers strut, Paper 
     }
 
     // On a small figure settings need no words: they are the same everywhere on the page.
-    private static Chart Shortened(Chart chart) => chart with { Marks = [.. chart.Marks.Select(m => m.Kind == MarkKind.State ? m : m with { Label = "" })] };
+    internal static Chart Shortened(Chart chart) => chart with { Marks = [.. chart.Marks.Select(m => m.Kind == MarkKind.State ? m : m with { Label = "" })] };
 
     private string Length(double? si) => _units.Text(Dimension.Length, si);
 }

@@ -27,12 +27,12 @@ public partial class SheetPdfTests
     }
 
     [Theory]
-    [InlineData("ostrane-street")]
-    [InlineData("ostrane-too-stiff")]
-    public void Write_Kit_MakesAPageForEachStrutOfLettersAndLinesOnly(string kit)
+    [InlineData("ostrane-street", 3)]
+    [InlineData("ostrane-too-stiff", 3)]
+    public void Write_Kit_MakesAPageForEachStrutAndCornerOfLettersAndLinesOnly(string kit, int pages)
     {
         string text = Encoding.Latin1.GetString(Written(kit, _day));
-        Assert.Equal(2, Page().Count(text));
+        Assert.Equal(pages, Page().Count(text));
         Assert.Contains("/ToUnicode", text, StringComparison.Ordinal);
         Assert.Contains("+Inter-Regular", text, StringComparison.Ordinal);
         Assert.DoesNotContain("/Subtype /Image", text, StringComparison.Ordinal);
@@ -43,6 +43,20 @@ public partial class SheetPdfTests
     {
         string text = Encoding.Latin1.GetString(Written("ostrane-street", _day, Paper.Letter));
         Assert.Contains("/MediaBox [0 0 612 792]", text, StringComparison.Ordinal);
+    }
+
+    [Fact] // the rear axle's points were not measured
+    public void Corners_OfAKit_AreThoseTheCarNames()
+    {
+        Kit kit = KitReader.Read(ExampleFolder.PathOf("kits/ostrane-street.json"));
+        StrutAnswers[] struts = [.. StrutCases.Of(kit, new StudyConditions(), _ => { }).Select(StrutAnswers.Of)];
+        CornerAnswers front = CornerAnswers.Of(kit, struts[0], new())!;
+
+        Assert.Null(CornerAnswers.Of(kit, struts[1], new()));
+        Assert.Equal(struts[0].Setting_m, front.Clearance.Case.Corner.Bodies!.DriveHeight_m, 1e-12);
+        Assert.NotNull(front.Lowering);
+        Assert.NotNull(front.Mount);
+        Assert.NotNull(front.LowerMount);
     }
 
     [Fact]
@@ -62,7 +76,8 @@ public partial class SheetPdfTests
     {
         Kit kit = KitReader.Read(ExampleFolder.PathOf($"kits/{name}.json"));
         StrutAnswers[] struts = [.. StrutCases.Of(kit, new StudyConditions(), _ => { }).Select(StrutAnswers.Of)];
-        return SheetPdf.Write(new Sheet(kit, struts, DisplayUnits.Metric, day, "0"), paper ?? Paper.A4);
+        CornerAnswers[] corners = [.. struts.Select(strut => CornerAnswers.Of(kit, strut, new())).OfType<CornerAnswers>()];
+        return SheetPdf.Write(new Sheet(kit, struts, corners, DisplayUnits.Metric, day, "0"), paper ?? Paper.A4);
     }
 
     private static async Task<byte[]> Printed(string name)

@@ -59,7 +59,7 @@ public sealed class ClearanceCase
     }
 
     private static IEnumerable<Kit> Singly(Kit kit) =>
-        kit.Struts().Select(strut => strut.End == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null });
+        kit.Struts().Select(strut => kit.Only(strut.End));
 
     private static (double? Least_m, double? Greatest_m) Ends(TravelResult? travel) => travel is null ? default
         : (Further(travel.FullDroop, travel.Lifted, Math.Min), Further(travel.FullBump, travel.AiredOut, Math.Max));

@@ -14,7 +14,7 @@ public static class RideStruts
         {
             try
             {
-                Kit alone = end == AxleEnd.Front ? kit with { Rear = null } : kit with { Front = null };
+                Kit alone = kit.Only(end);
                 struts.Add(Settle(alone, end, design, conditions));
             }
             catch (FaultsException faulty)

@@ -1,24 +1,23 @@
-using Bellowsmith.Physics.Numerics;
-
 namespace Bellowsmith.Physics;
 
 /// <summary>
 /// A bump stop that stands on the damper rod between its seat and the damper head: force against how far it is squeezed,
-/// pushing the strut apart, +. It is solid at its solid length or where its curve ends, whichever is met first.
+/// pushing the strut apart, +; between its points a <see cref="MonotoneCurve"/>. It is solid at its solid length or where its
+/// curve ends, whichever is met first.
 /// </summary>
 public sealed class BumpStop
 {
-    private readonly SmoothCurve _force;
+    private readonly MonotoneCurve _force;
 
     /// <param name="freeLength_m">Length without load.</param>
     /// <param name="solidLength_m">Length at which it gives no further.</param>
     /// <param name="compression_m">Squeezed lengths of the curve, ascending from 0, two or more.</param>
-    /// <param name="force_N">Force at each.</param>
+    /// <param name="force_N">Force at each, never falling.</param>
     public BumpStop(double freeLength_m, double solidLength_m, ReadOnlySpan<double> compression_m, ReadOnlySpan<double> force_N)
     {
-        _force = SmoothCurve.Monotone(compression_m, force_N);
+        _force = MonotoneCurve.Through(compression_m, force_N);
         FreeLength_m = freeLength_m;
-        SolidLength_m = Math.Max(solidLength_m, freeLength_m - _force.End);
+        SolidLength_m = Math.Max(solidLength_m, freeLength_m - _force.X[^1]);
     }
 
     public double FreeLength_m { get; }

@@ -101,7 +101,7 @@ public sealed record BoardCornerView
             OtherWheel = fit.Question.New == Own ? null : Linkage?.At(LookedAt_m).State is { } at ? (Own!, at) : null,
             Bodies = Bodies,
             UpperHalf = true,
-            Gaps = [.. look.Gaps.Select(gap => new ViewGap($"gap{gap.Place}", WheelWords.Where(gap.Place), gap.Gap.On, gap.Gap.Other, gap.Gap.Distance_m, gap.Gap.Distance_m >= gap.Margin_m))],
+            Gaps = [.. look.Gaps.Select(gap => new ViewGap($"gap{gap.Place}", WheelWords.Where(gap.Place), gap.Gap.On, gap.Gap.Other, gap.Gap.Distance_m, gap.Holds))],
         };
         yield return ("fit", new CornerViews(scene, units, text_mm).Front());
     }

@@ -67,9 +67,9 @@ internal static class Axes
         double low = finite.Min() - Room, high = finite.Max() + Room;
         double[] digits = high - low > ManyPowers * Math.Log(10) ? [1] : [1, 2, 5];
         List<ChartTick> ticks = [];
-        for (double power = Math.Pow(10, Math.Floor(low / Math.Log(10))); Math.Log(power) <= high; power *= 10)
-            foreach (double digit in digits)
-                if (Math.Log(digit * power) is var at && at >= low && at <= high) ticks.Add(new(at, PlainNumbers.Chosen(digit * power)));
+        for (int power = (int)Math.Floor(low / Math.Log(10)); power <= high / Math.Log(10); power++)
+            foreach (double value in digits.Select(digit => digit * Math.Pow(10, power)))
+                if (Math.Log(value) is var at && at >= low && at <= high) ticks.Add(new(at, PlainNumbers.Chosen(value)));
         return new ChartAxis(title, unit, low, high, 2) { OwnTicks = ticks, OfLogarithms = true };
     }
 }

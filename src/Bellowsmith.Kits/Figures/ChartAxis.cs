@@ -23,8 +23,7 @@ public sealed record ChartAxis(string Title, string Unit, double Low, double Hig
     {
         double[] finite = [.. values.Where(double.IsFinite)];
         (double low, double high) = finite.Length == 0 ? (0, 1) : (finite.Min(), finite.Max());
-        double least = Math.Max(Math.Abs(low), Math.Abs(high)) * 1e-12;
-        if (high - low <= least) (low, high) = low == 0 ? (-1, 1) : (low - Math.Abs(low) / 2, high + Math.Abs(high) / 2);
+        if (high - low <= Rounding(low, high)) (low, high) = low == 0 ? (-1, 1) : (low - Math.Abs(low) / 2, high + Math.Abs(high) / 2);
         double step = StepFor((high - low) / (2 * Steps)) / 2;
         int decimals = Places(2 * step);
         return new ChartAxis(title, unit, Even(Math.Floor(low / step + 1e-9)), Even(Math.Ceiling(high / step - 1e-9)), Math.Min(decimals, 9));
@@ -32,12 +31,13 @@ public sealed record ChartAxis(string Title, string Unit, double Low, double Hig
         double Even(double count) => Math.Round(count * step, Math.Min(Places(step) + 1, 15)) + 0.0;
     }
 
-    /// <summary>Round values within the axis, at most so many; the one value where both ends are the same.</summary>
+    /// <summary>Round values within the axis, at most so many; the one value where both ends are the same but for rounding.</summary>
     public IReadOnlyList<double> Ticks(int most)
     {
         double span = High - Low;
-        if (span == 0) return [Low];
-        if (!(span > 0) || !double.IsFinite(span) || most < 1) return [];
+        if (!double.IsFinite(span)) return [];
+        if (Math.Abs(span) <= Rounding(Low, High)) return [Low];
+        if (span < 0 || most < 1) return [];
         double step = StepFor(span / most);
         int places = Math.Min(Places(step) + 1, 15);
         List<double> ticks = [];
@@ -51,6 +51,9 @@ public sealed record ChartAxis(string Title, string Unit, double Low, double Hig
         double power = Math.Pow(10, Math.Floor(Math.Log10(least)));
         return power * _steps.First(s => s * power >= least * (1 - 1e-9));
     }
+
+    // What two values may differ by and be the same; between such, counting by steps would not move.
+    private static double Rounding(double low, double high) => Math.Max(Math.Abs(low), Math.Abs(high)) * 1e-12;
 
     private static int Places(double step) => Math.Max(0, (int)Math.Ceiling(-Math.Log10(step) - 1e-9));
 }

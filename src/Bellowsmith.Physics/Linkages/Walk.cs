@@ -31,6 +31,7 @@ internal sealed class Walk
     {
         Place from = place;
         double way_m = Math.Max(Math.Abs(travel_m - from.Travel_m), Math.Abs(rack_m - from.Rack_m));
+        if (!double.IsFinite(way_m)) return false;
         double done = 0, stride = Math.Min(1, LongestStride_m / way_m);
         while (done < 1 && way_m > 0)
         {

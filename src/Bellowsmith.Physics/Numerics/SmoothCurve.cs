@@ -46,28 +46,6 @@ public sealed class SmoothCurve
         return WithSlopes(x, y, NotAKnot.Slopes(x, y));
     }
 
-    /// <summary>
-    /// An interpolating curve that rises where its points rise and never overshoots them: cubic pieces whose slope at a
-    /// point is the weighted harmonic mean of its neighbours' [Fritsch Butland 1984]. x ascends strictly.
-    /// </summary>
-    public static SmoothCurve Monotone(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
-    {
-        int n = x.Length;
-        if (n < 2 || y.Length != n) throw new ArgumentException("An interpolating curve needs two points or more.", nameof(x));
-        double[] slopes = new double[n];
-        slopes[0] = (y[1] - y[0]) / (x[1] - x[0]);
-        slopes[n - 1] = (y[n - 1] - y[n - 2]) / (x[n - 1] - x[n - 2]);
-        for (int i = 1; i < n - 1; i++)
-        {
-            double left = x[i] - x[i - 1], right = x[i + 1] - x[i];
-            double before = (y[i] - y[i - 1]) / left, after = (y[i + 1] - y[i]) / right;
-            slopes[i] = before * after <= 0 ? 0
-                : 3 * (left + right) / ((2 * right + left) / before + (right + 2 * left) / after);
-        }
-
-        return WithSlopes(x, y, slopes);
-    }
-
     private static SmoothCurve WithSlopes(ReadOnlySpan<double> x, ReadOnlySpan<double> y, double[] slopes)
     {
         int n = x.Length;

@@ -1,4 +1,5 @@
 using Bellowsmith.Quality.Distributions;
+using Bellowsmith.Quality.Numerics;
 using MathNet.Numerics.Distributions;
 
 namespace Bellowsmith.Quality.Capability;

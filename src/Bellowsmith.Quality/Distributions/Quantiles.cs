@@ -1,3 +1,4 @@
+using Bellowsmith.Quality.Numerics;
 using MathNet.Numerics.Distributions;
 
 namespace Bellowsmith.Quality.Distributions;

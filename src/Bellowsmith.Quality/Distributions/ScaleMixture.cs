@@ -1,3 +1,5 @@
+using Bellowsmith.Quality.Numerics;
+
 namespace Bellowsmith.Quality.Distributions;
 
 /// <summary>

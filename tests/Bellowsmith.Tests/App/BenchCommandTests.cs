@@ -8,7 +8,7 @@ public sealed class BenchCommandTests
     private const string Dampers = "examples/fenwright/measured/rear-dampers.csv", Log = "examples/fenwright/measured/leak-log.csv";
 
     private static readonly string[] _overnight =
-        ["leak", "--volume", "1.25 L", "--start-gauge", "150 psi", "--end-gauge", "147.1 psi", "--time", "24 h", "--json"];
+        ["leak", "--volume", "1.25 L", "--start-gauge", "150 psi", "--end-gauge", "147.1 psi", "--time", "24 h"];
 
     private static readonly string[] _temperatures = ["--start-temperature", "21.5 degC", "--end-temperature", "17 degC"];
 
@@ -16,7 +16,7 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Leak_Overnight_IsTheHandComputedLoss()
     {
-        (int code, JsonElement answer) = await Json([.. _overnight, .. _temperatures, "--limit", "2 psi"]);
+        (int code, JsonElement answer) = await JsonReading.Answered([.. _overnight, .. _temperatures, "--limit", "2 psi"]);
 
         Assert.Equal(0, code);
         Assert.Equal(2.69360, answer.GetProperty("correctedLoss_kPa").GetDouble(), 1e-4);
@@ -30,7 +30,7 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Leak_WithoutTemperatures_IsNotDecidableInACompleteAnswer()
     {
-        (int code, JsonElement answer) = await Json([.. _overnight, "--limit", "2 psi"]);
+        (int code, JsonElement answer) = await JsonReading.Answered([.. _overnight, "--limit", "2 psi"]);
 
         Assert.Equal(0, code);
         Assert.Equal("not decidable", answer.GetProperty("verdict").GetString());
@@ -41,7 +41,7 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Leak_WithoutALimit_AnswersWithoutAVerdict()
     {
-        (int code, JsonElement answer) = await Json([.. _overnight, .. _temperatures]);
+        (int code, JsonElement answer) = await JsonReading.Answered([.. _overnight, .. _temperatures]);
 
         Assert.Equal(0, code);
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("conformanceProbability").ValueKind);
@@ -54,9 +54,9 @@ public sealed class BenchCommandTests
     [InlineData("0.0006 bar", "0.09 degF")]
     public async Task Leak_WithStatedUncertainties_IsThePublishedBudget(string gauge, string temperature)
     {
-        (_, JsonElement answer) = await Json("leak", "--volume", "3.2 L", "--start-gauge", "899975 Pa", "--end-gauge", "897175 Pa",
+        (_, JsonElement answer) = await JsonReading.Answered("leak", "--volume", "3.2 L", "--start-gauge", "899975 Pa", "--end-gauge", "897175 Pa",
             "--start-temperature", "294.15 K", "--end-temperature", "293.85 K", "--time", "600 s", "--volume-uncertainty", "20 mL",
-            "--time-uncertainty", "0.5 s", "--pressure-uncertainty", gauge, "--temperature-uncertainty", temperature, "--json");
+            "--time-uncertainty", "0.5 s", "--pressure-uncertainty", gauge, "--temperature-uncertainty", temperature);
 
         Assert.Equal(0.00946426115, answer.GetProperty("leakRate_Pa_m3_per_s").GetDouble(), 1e-10);
         Assert.Equal(0.00135748082, answer.GetProperty("uncertainty_Pa_m3_per_s").GetDouble(), 1e-9);
@@ -65,7 +65,7 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Leak_OfTheLog_FindsTheInventedLeak() // 0.2 kPa an hour of 801.3 kPa at 294.6 K, over 7.5 h
     {
-        (int code, JsonElement answer) = await Json("leak", Log, "--volume", "1.30 L", "--limit", "3 kPa", "--settle", "30 min", "--fixture", "a frame", "--json");
+        (int code, JsonElement answer) = await JsonReading.Answered("leak", Log, "--volume", "1.30 L", "--limit", "3 kPa", "--settle", "30 min", "--fixture", "a frame");
 
         Assert.Equal(0, code);
         Assert.InRange(answer.GetProperty("correctedLoss_kPa").GetDouble(), 1.44, 1.56);
@@ -90,7 +90,7 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Pairs_OfTheDampers_UsesEachOnce()
     {
-        (int code, JsonElement answer) = await Json("pairs", Dampers, "--json");
+        (int code, JsonElement answer) = await JsonReading.Answered("pairs", Dampers);
 
         Assert.Equal(0, code);
         JsonElement[] pairs = [.. answer.GetProperty("pairs").EnumerateArray()];
@@ -103,7 +103,7 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Serial_New_ChecksAndNamesItsWeek()
     {
-        (int code, JsonElement answer) = await Json("serial", "new", "--date", "2027-01-01", "--number", "42", "--json");
+        (int code, JsonElement answer) = await JsonReading.Answered("serial", "new", "--date", "2027-01-01", "--number", "42");
 
         Assert.Equal(0, code);
         Assert.Equal("26W5300042U", answer.GetProperty("serial").GetString());
@@ -115,16 +115,10 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Serial_CheckOfASlip_IsAnAnswer()
     {
-        (int code, JsonElement answer) = await Json("serial", "check", "26w53-00024u", "--json");
+        (int code, JsonElement answer) = await JsonReading.Answered("serial", "check", "26w53-00024u");
 
         Assert.Equal(0, code);
         Assert.False(answer.GetProperty("valid").GetBoolean());
         Assert.Equal("26W5300042U", answer.GetProperty("likelySlips")[0].GetProperty("serial").GetString());
-    }
-
-    private static async Task<(int Code, JsonElement Answer)> Json(params string[] arguments)
-    {
-        (int code, string output, _) = await Prompt.Run(arguments);
-        return (code, JsonDocument.Parse(output).RootElement);
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using static Bellowsmith.Tests.App.JsonReading;
 
 namespace Bellowsmith.Tests.App;
 
@@ -13,10 +14,8 @@ public sealed class BracketCommandTests : IDisposable
     [Fact]
     public async Task Bracket_WithJson_HasFitForcesAndFindings()
     {
-        (int code, string output, string error) = await Prompt.Run("bracket", Street, "--json");
+        JsonElement front = (await Answer(0, "bracket", Street)).GetProperty("struts").GetProperty("front");
 
-        Assert.True(code == 0, error);
-        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
         Assert.Equal(0.3, Number(front, "margin_mm"), 0.001); // (14.5 + 14.3)/2 − 14, and half of 0.2006 mm off at either
         Assert.Equal(-0.1, Number(front, "sureMargin_mm"), 0.001); // 0.3 and 0.1 mm of tolerance
         Assert.Equal(14.7, Number(front, "holeForSure_mm"), 0.002);
@@ -54,11 +53,6 @@ public sealed class BracketCommandTests : IDisposable
     [Fact]
     public async Task Bracket_OfAStrutWithoutOne_NamesWhatToAdd()
     {
-        (int code, string output, string error) = await Prompt.Run("bracket", Street, "--strut", "rear", "--json");
-
-        Assert.Equal((2, ""), (code, output));
-        Assert.Equal("struts.rear.lowerMount", Assert.Single(JsonDocument.Parse(error).RootElement.EnumerateArray()).GetProperty("where").GetString());
+        Assert.Equal(["struts.rear.lowerMount"], await FaultPlaces("bracket", Street, "--strut", "rear"));
     }
-
-    private static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble();
 }

@@ -68,22 +68,10 @@ public sealed class CapabilityCommandTests : IDisposable
     [Theory]
     [InlineData("--upper", "118 N")]
     [InlineData("--lower", "118.5 mm", "--upper", "11.8 cm")]
-    public async Task Capability_LimitsThatDoNotFitTheFile_AreFaults(params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["capability", Batch, "--json", .. arguments]);
+    public async Task Capability_LimitsThatDoNotFitTheFile_AreFaults(params string[] arguments) =>
+        Assert.StartsWith("--", (await JsonReading.FaultPlaces(["capability", Batch, .. arguments]))[0], StringComparison.Ordinal);
 
-        Assert.Equal(2, code);
-        Assert.Empty(output);
-        Assert.StartsWith("--", JsonDocument.Parse(error).RootElement[0].GetProperty("where").GetString(), StringComparison.Ordinal);
-    }
-
-    private static async Task<JsonElement> Json(int exitCode, string file, params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["capability", file, "--json", .. arguments]);
-        Assert.Empty(error);
-        Assert.Equal(exitCode, code);
-        return JsonDocument.Parse(output).RootElement;
-    }
+    private static Task<JsonElement> Json(int exitCode, string file, params string[] arguments) => JsonReading.Answer(exitCode, ["capability", file, .. arguments]);
 
     private string Written(string csv)
     {

@@ -28,9 +28,8 @@ public sealed class ChartCommandTests
     [Fact]
     public async Task Chart_OfTheCrimps_NamesPointAndSentence()
     {
-        (int code, string output, _) = await Prompt.Run("chart", Crimps, "--kind", "averages", "--rule", "2 of 3 past 2 sigma", "--rule", "Eight in a row, on one side", "--json");
+        (int code, JsonElement answer) = await JsonReading.Answered("chart", Crimps, "--kind", "averages", "--rule", "2 of 3 past 2 sigma", "--rule", "Eight in a row, on one side");
 
-        JsonElement answer = JsonDocument.Parse(output).RootElement;
         Assert.Equal(0, code);
         Assert.Equal(["two of three beyond 2 sigma on one side", "eight in a row on one side"], answer.GetProperty("rules").EnumerateArray().Select(r => r.GetProperty("rule").GetString()));
         JsonElement signal = answer.GetProperty("signals")[0];
@@ -128,11 +127,8 @@ public sealed class ChartCommandTests
     [Fact]
     public async Task Chart_WithAnUnreadableRule_IsAFaultThatNamesTheNearest()
     {
-        (int code, string output, string error) = await Prompt.Run("chart", Crimps, "--kind", "individuals", "--rule", "eigt in a row on one side", "--json");
+        JsonElement fault = Assert.Single(await JsonReading.Faults("chart", Crimps, "--kind", "individuals", "--rule", "eigt in a row on one side"));
 
-        Assert.Equal(2, code);
-        Assert.Empty(output);
-        JsonElement fault = Assert.Single(JsonDocument.Parse(error).RootElement.EnumerateArray());
         Assert.Contains("eight in a row on one side", fault.GetProperty("fix").GetString(), StringComparison.Ordinal);
     }
 
@@ -162,9 +158,7 @@ public sealed class ChartCommandTests
         await File.WriteAllTextAsync(path, csv, TestContext.Current.CancellationToken);
         try
         {
-            (int code, string output, string error) = await Prompt.Run(["chart", path, .. options, "--json"]);
-            Assert.Empty(error);
-            return (code, JsonDocument.Parse(output).RootElement);
+            return await JsonReading.Answered(["chart", path, .. options]);
         }
         finally
         {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Bellowsmith.Tests.Kits.Schemas;
+using static Bellowsmith.Tests.App.JsonReading;
 
 namespace Bellowsmith.Tests.App;
 
@@ -43,10 +44,7 @@ public sealed class ClearanceCommandTests
     [Fact]
     public async Task Clearance_AxleWithoutPoints_IsAFault()
     {
-        (int code, string output, string error) = await Prompt.Run("clearance", Street, "--strut", "rear", "--json");
-
-        Assert.Equal((2, ""), (code, output));
-        Assert.Equal("car.axles.rear.suspension", Assert.Single(JsonDocument.Parse(error).RootElement.EnumerateArray()).GetProperty("where").GetString());
+        Assert.Equal(["car.axles.rear.suspension"], await FaultPlaces("clearance", Street, "--strut", "rear"));
     }
 
     [Fact]
@@ -54,10 +52,7 @@ public sealed class ClearanceCommandTests
     {
         using SampleFolder sample = new();
 
-        (int code, _, string error) = await Prompt.Run("clearance", sample.PathOf("kit.json"), "--json");
-
-        Assert.Equal(2, code);
-        Assert.Equal(["car.axles.front.suspension", "car.axles.rear.suspension"], JsonDocument.Parse(error).RootElement.EnumerateArray().Select(fault => fault.GetProperty("where").GetString()));
+        Assert.Equal(["car.axles.front.suspension", "car.axles.rear.suspension"], await FaultPlaces("clearance", sample.PathOf("kit.json")));
     }
 
     [Theory]
@@ -87,15 +82,7 @@ public sealed class ClearanceCommandTests
         Assert.Equal(("Here", "aired out", false), (rule.GetProperty("market").GetString(), rule.GetProperty("state").GetString(), rule.GetProperty("holds").GetBoolean()));
     }
 
-    private static double Number(JsonElement answer, string name) => answer.GetProperty(name).GetDouble();
-
     private static double Distance(JsonElement a, JsonElement b) => Math.Sqrt(Enumerable.Range(0, 3).Sum(k => Math.Pow(a[k].GetDouble() - b[k].GetDouble(), 2)));
 
-    private static async Task<JsonElement> Json(params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["clearance", Street, .. arguments, "--json"]);
-        Assert.True(code == 0, error + output);
-        Assert.Empty(error);
-        return JsonDocument.Parse(output).RootElement;
-    }
+    private static Task<JsonElement> Json(params string[] arguments) => Answer(0, ["clearance", Street, .. arguments]);
 }

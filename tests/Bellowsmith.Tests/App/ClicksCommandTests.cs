@@ -78,10 +78,7 @@ public sealed class ClicksCommandTests : IDisposable
     [InlineData("click,run\n0,a\n", "header")]
     public async Task Clicks_BadFile_NamesThePlace(string text, string where)
     {
-        (int code, string output, string error) = await Prompt.Run("clicks", File(text), "--json");
-
-        Assert.Equal((2, ""), (code, output));
-        Assert.Contains(JsonDocument.Parse(error).RootElement.EnumerateArray(), fault => fault.GetProperty("where").GetString() == where);
+        Assert.Contains(where, await JsonReading.FaultPlaces("clicks", File(text)));
     }
 
     private string File(string text)
@@ -91,10 +88,5 @@ public sealed class ClicksCommandTests : IDisposable
         return path;
     }
 
-    private static async Task<JsonElement> Json(int expected, params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["clicks", .. arguments, "--json"]);
-        Assert.True(code == expected, error);
-        return JsonDocument.Parse(output).RootElement;
-    }
+    private static Task<JsonElement> Json(int expected, params string[] arguments) => JsonReading.Answer(expected, ["clicks", .. arguments]);
 }

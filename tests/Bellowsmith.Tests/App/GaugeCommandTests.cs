@@ -81,12 +81,10 @@ public sealed class GaugeCommandTests : IDisposable
         string[] lines = File.ReadAllLines(Published());
         string broken = Written("broken.csv", [.. lines[..^1], lines[1]]);
 
-        (int code, _, string error) = await Prompt.Run("gauge", broken, "--json");
+        string?[] told = await JsonReading.FaultPlaces("gauge", broken);
 
-        Assert.Equal(2, code);
-        string[] told = [.. JsonDocument.Parse(error).RootElement.EnumerateArray().Select(f => f.GetProperty("where").GetString()!)];
         Assert.Contains("part 10, appraiser C, trial 3", told);
-        Assert.Contains(told, where => where.StartsWith("row 91", StringComparison.Ordinal));
+        Assert.Contains(told, where => where!.StartsWith("row 91", StringComparison.Ordinal));
     }
 
     private static void Near(JsonElement answer, string field, double expected, double tolerance) =>
@@ -107,10 +105,5 @@ public sealed class GaugeCommandTests : IDisposable
         return path;
     }
 
-    private static async Task<JsonElement> Json(int expected, params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["gauge", .. arguments, "--json"]);
-        Assert.True(code == expected, error);
-        return JsonDocument.Parse(output).RootElement;
-    }
+    private static Task<JsonElement> Json(int expected, params string[] arguments) => JsonReading.Answer(expected, ["gauge", .. arguments]);
 }

@@ -17,10 +17,9 @@ public sealed class LifeCommandTests : IDisposable
     [InlineData(6, "--life-ratio", "2", "--shape", "2")]
     public async Task Plan_OfNinetyNinety_AsksForThePublishedParts(int parts, params string[] arguments)
     {
-        (int code, string output, _) = await Prompt.Run(["life", "plan", "--reliability", "0.9", "--confidence", "0.9", "--json", .. arguments]);
+        JsonElement plan = await JsonReading.Answer(0, ["life", "plan", "--reliability", "0.9", "--confidence", "0.9", .. arguments]);
 
-        Assert.Equal(0, code);
-        Assert.Equal(parts, JsonDocument.Parse(output).RootElement.GetProperty("parts").GetInt32());
+        Assert.Equal(parts, plan.GetProperty("parts").GetInt32());
     }
 
     [Fact]
@@ -46,27 +45,22 @@ public sealed class LifeCommandTests : IDisposable
     {
         string file = Written("life [h],outcome\n100,survived\n100,Survived\n");
 
-        (int code, string output, _) = await Prompt.Run("life", "fit", file, "--json");
-        (int withShape, string answer, _) = await Prompt.Run("life", "fit", file, "--json", "--shape", "2");
+        JsonElement without = await JsonReading.Answer(3, "life", "fit", file), withShape = await JsonReading.Answer(0, "life", "fit", file, "--shape", "2");
 
-        Assert.Equal(3, code);
-        Assert.Contains("--shape", JsonDocument.Parse(output).RootElement.GetProperty("reason").GetString(), StringComparison.Ordinal);
-        Assert.Equal(0, withShape);
+        Assert.Contains("--shape", without.GetProperty("reason").GetString(), StringComparison.Ordinal);
         // η² = 2·100²/(−ln 0.05), B10 = η·√(−ln 0.9)
-        Assert.Equal(26.5218, JsonDocument.Parse(answer).RootElement.GetProperty("lifeShown").GetDouble(), 1e-4);
+        Assert.Equal(26.5218, withShape.GetProperty("lifeShown").GetDouble(), 1e-4);
     }
 
     [Fact]
     public async Task Fit_OfAnUnknownOutcomeAndALifeOfNothing_AreFaults()
     {
-        (int code, _, string error) = await Prompt.Run("life", "fit", Written("life [h],outcome\n100,broken\n200,failed\n"), "--json");
-        (int nothing, _, _) = await Prompt.Run("life", "fit", Written("life [h],outcome\n0,failed\n200,failed\n"), "--json");
+        JsonElement fault = Assert.Single(await JsonReading.Faults("life", "fit", Written("life [h],outcome\n100,broken\n200,failed\n")));
+        JsonElement[] nothing = await JsonReading.Faults("life", "fit", Written("life [h],outcome\n0,failed\n200,failed\n"));
 
-        Assert.Equal(2, code);
-        JsonElement fault = Assert.Single(JsonDocument.Parse(error).RootElement.EnumerateArray());
         Assert.Equal("row 2, column outcome", fault.GetProperty("where").GetString());
         Assert.Equal("failed or survived", fault.GetProperty("allowed").GetString());
-        Assert.Equal(2, nothing);
+        Assert.NotEmpty(nothing);
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using static Bellowsmith.Tests.App.JsonReading;
 
 namespace Bellowsmith.Tests.App;
 
@@ -73,12 +74,6 @@ public sealed class LinkageCommandTests
     public async Task Linkage_WronglyAsked_IsUsage(params string[] arguments) =>
         Assert.Equal(1, (await Prompt.Run(["linkage", Front, .. arguments])).ExitCode);
 
-    private static double Number(JsonElement row, string name) => row.GetProperty(name).GetDouble();
-
-    private static async Task<JsonElement[]> Rows(int expected, params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["linkage", Front, .. arguments, "--json"]);
-        Assert.True(code == expected, error + output);
-        return [.. JsonDocument.Parse(output).RootElement.GetProperty("rows").EnumerateArray()];
-    }
+    private static async Task<JsonElement[]> Rows(int expected, params string[] arguments) =>
+        [.. (await Answer(expected, ["linkage", Front, .. arguments])).GetProperty("rows").EnumerateArray()];
 }

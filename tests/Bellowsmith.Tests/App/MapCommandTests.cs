@@ -21,7 +21,7 @@ public sealed class MapCommandTests : IDisposable
     {
         string[] driven = [.. road.Split(' '), "--seconds", "8"];
         if (road.Contains("--seconds", StringComparison.Ordinal)) driven = road.Split(' ');
-        JsonElement map = await Json(0, ["map", Street, "--x", x, "--y", y, "--show", show, "--grid", "5x4", .. driven]);
+        JsonElement map = await JsonReading.Answer(0, ["map", Street, "--x", x, "--y", y, "--show", show, "--grid", "5x4", .. driven]);
 
         int compared = 0;
         foreach ((int column, int row) in new[] { (0, 0), (2, 1), (3, 2), (4, 2), (1, 0), (0, 2) })
@@ -29,7 +29,7 @@ public sealed class MapCommandTests : IDisposable
             if (row >= map.GetProperty("cells").GetArrayLength() || map.GetProperty("cells")[row][column].ValueKind == JsonValueKind.Null) continue;
             string[] at = [.. At(map.GetProperty("x"), column), .. At(map.GetProperty("y"), row)];
             string[] rest = at.Contains("--speed") ? [.. driven.Where((_, k) => driven[k] != "--speed" && (k == 0 || driven[k - 1] != "--speed"))] : driven;
-            JsonElement ride = (await Json(null, ["ride", Street, .. rest, .. at])).GetProperty("struts").GetProperty("front");
+            JsonElement ride = (await JsonReading.Answered(["ride", Street, .. rest, .. at])).Answer.GetProperty("struts").GetProperty("front");
             Assert.Equal(ride.GetProperty(show).GetDouble(), map.GetProperty("cells")[row][column].GetDouble());
             compared++;
         }
@@ -40,7 +40,7 @@ public sealed class MapCommandTests : IDisposable
     [Fact]
     public async Task Map_WhereNothingStands_IsNullWithTheReason()
     {
-        JsonElement map = await Json(0, "map", Street, "--x", "click", "--y", "height", "--grid", "3x6", "--road", "B", "--speed", "80km/h", "--seconds", "7");
+        JsonElement map = await JsonReading.Answer(0, "map", Street, "--x", "click", "--y", "height", "--grid", "3x6", "--road", "B", "--speed", "80km/h", "--seconds", "7");
 
         Assert.Equal(["0", "8", "15"], map.GetProperty("x").GetProperty("values").EnumerateArray().Select(v => v.GetRawText()));
         Assert.Equal(6, map.GetProperty("cells").GetArrayLength());
@@ -100,7 +100,7 @@ public sealed class MapCommandTests : IDisposable
             }
             """);
         (int code, string output, string error) = await Prompt.Run("map", kit, "--x", "click", "--y", "height", "--road", "B", "--speed", "80km/h", "--json");
-        JsonElement map = await Json(0, "map", kit, "--x", "speed", "--y", "road", "--grid", "3x3", "--road", "B", "--speed", "80km/h", "--seconds", "7");
+        JsonElement map = await JsonReading.Answer(0, "map", kit, "--x", "speed", "--y", "road", "--grid", "3x3", "--road", "B", "--speed", "80km/h", "--seconds", "7");
 
         Assert.Equal((2, ""), (code, output));
         Assert.Contains("--x click", error, StringComparison.Ordinal);
@@ -117,10 +117,4 @@ public sealed class MapCommandTests : IDisposable
     }
 
     // Null where the kit's other strut may not stand at the setting.
-    private static async Task<JsonElement> Json(int? expected, params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run([.. arguments, "--json"]);
-        Assert.True(expected is null || code == expected, error + output);
-        return JsonDocument.Parse(output).RootElement;
-    }
 }

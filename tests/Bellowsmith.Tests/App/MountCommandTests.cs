@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Xml.Linq;
 using Bellowsmith.Tests.Kits.Schemas;
+using static Bellowsmith.Tests.App.JsonReading;
 
 namespace Bellowsmith.Tests.App;
 
@@ -48,10 +49,7 @@ public sealed class MountCommandTests : IDisposable
     {
         using SampleFolder sample = new();
 
-        (int code, string output, string error) = await Prompt.Run("mount", sample.PathOf("kit.json"), "--json");
-
-        Assert.Equal((2, ""), (code, output));
-        Assert.Equal(["car.axles.front.suspension", "struts.front.topMount"], JsonDocument.Parse(error).RootElement.EnumerateArray().Select(fault => fault.GetProperty("where").GetString()));
+        Assert.Equal(["car.axles.front.suspension", "struts.front.topMount"], await FaultPlaces("mount", sample.PathOf("kit.json")));
     }
 
     [Theory]
@@ -82,13 +80,6 @@ public sealed class MountCommandTests : IDisposable
         Assert.Equal(title, XDocument.Load(file).Root!.Elements().First(element => element.Name.LocalName == "title").Value);
     }
 
-    private static async Task<JsonElement> Json(params string[] options)
-    {
-        (int code, string output, string error) = await Prompt.Run(["mount", Street, .. options, "--json"]);
-
-        Assert.Equal((0, ""), (code, error));
-        return JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
-    }
-
-    private static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble();
+    private static async Task<JsonElement> Json(params string[] options) =>
+        (await Answer(0, ["mount", Street, .. options])).GetProperty("struts").GetProperty("front");
 }

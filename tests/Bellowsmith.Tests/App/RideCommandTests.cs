@@ -194,10 +194,6 @@ public sealed class RideCommandTests : IDisposable
         return path;
     }
 
-    private static async Task<JsonElement> Json(int expected, params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["ride", .. arguments, "--json"]);
-        Assert.True(code == expected, error + output);
-        return JsonDocument.Parse(output).RootElement.GetProperty("struts");
-    }
+    private static async Task<JsonElement> Json(int expected, params string[] arguments) =>
+        (await JsonReading.Answer(expected, ["ride", .. arguments])).GetProperty("struts");
 }

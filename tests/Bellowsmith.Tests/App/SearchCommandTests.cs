@@ -15,14 +15,14 @@ public sealed class SearchCommandTests : IDisposable
     [Fact]
     public async Task Search_OfTheKitsOwnParts_AnswersWithRides()
     {
-        JsonElement search = await Json(0, "search", Street, "--shelf", _folder, "--seconds", "7");
+        JsonElement search = await JsonReading.Answer(0, "search", Street, "--shelf", _folder, "--seconds", "7");
         JsonElement front = search.GetProperty("front");
 
         Assert.InRange(front.GetArrayLength(), 2, 9);
         Assert.Equal(JsonValueKind.Null, search.GetProperty("order").ValueKind);
         JsonElement choice = front[front.GetArrayLength() / 2];
-        JsonElement ride = (await Json(null, "ride", Street, "--road", "C", "--speed", "80km/h", "--seconds", "7",
-            "--height", Text(choice, "height_mm") + " mm", "--click", Text(choice, "click"))).GetProperty("struts").GetProperty("front");
+        JsonElement ride = (await JsonReading.Answered("ride", Street, "--road", "C", "--speed", "80km/h", "--seconds", "7",
+            "--height", Text(choice, "height_mm") + " mm", "--click", Text(choice, "click"))).Answer.GetProperty("struts").GetProperty("front");
         foreach (string name in (string[])["weightedRms_m_per_s2", "tyreLoadRms_N", "stopContactsPerKm", "height_mm", "gaugePressure_kPa"])
             Assert.Equal(ride.GetProperty(name).GetDouble(), choice.GetProperty(name).GetDouble());
         Assert.Equal("Single 152", choice.GetProperty("spring").GetString());
@@ -35,7 +35,7 @@ public sealed class SearchCommandTests : IDisposable
     [Fact]
     public async Task Search_WhereNothingKeepsTheLimits_SaysWhatToOrder()
     {
-        JsonElement search = await Json(3, "search", Street, "--seconds", "7", "--limit", "weightedRms=1.5", "--limit", "stopContactsPerKm=1");
+        JsonElement search = await JsonReading.Answer(3, "search", Street, "--seconds", "7", "--limit", "weightedRms=1.5", "--limit", "stopContactsPerKm=1");
         JsonElement order = search.GetProperty("order");
 
         Assert.Equal(0, search.GetProperty("front").GetArrayLength());
@@ -90,11 +90,4 @@ public sealed class SearchCommandTests : IDisposable
         Assert.Equal(expected, (await Prompt.Run(["search", Street, .. arguments])).ExitCode);
 
     private static string Text(JsonElement choice, string name) => choice.GetProperty(name).GetDouble().ToString("R", CultureInfo.InvariantCulture);
-
-    private static async Task<JsonElement> Json(int? expected, params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run([.. arguments, "--json"]);
-        Assert.True(expected is null || code == expected, error + output);
-        return JsonDocument.Parse(output).RootElement;
-    }
 }

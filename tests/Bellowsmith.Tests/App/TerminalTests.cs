@@ -87,11 +87,8 @@ public sealed class TerminalTests
     [InlineData("damper")]
     public async Task Study_OfAMissingFile_WritesFaultsAsAnArrayAndNothingElse(string command)
     {
-        (int code, string output, string error) = await Prompt.Run(command, "nowhere.json", "--json");
+        JsonElement fault = Assert.Single(await JsonReading.Faults(command, "nowhere.json"));
 
-        Assert.Equal(2, code);
-        Assert.Empty(output);
-        JsonElement fault = Assert.Single(JsonDocument.Parse(error).RootElement.EnumerateArray());
         Assert.Equal(["file", "where", "found", "allowed", "fix"], fault.EnumerateObject().Select(p => p.Name));
         Assert.Equal("nowhere.json", fault.GetProperty("file").GetString());
     }
@@ -123,11 +120,8 @@ public sealed class TerminalTests
     [Fact]
     public async Task Height_WithJson_IsOneObjectWithTheContractsFields()
     {
-        (int code, string output, string error) = await Prompt.Run("height", Street, "--json");
+        JsonElement front = (await JsonReading.Answer(0, "height", Street)).GetProperty("struts").GetProperty("front");
 
-        Assert.Equal(0, code);
-        Assert.Empty(error);
-        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
         foreach (string field in (string[])["load", "springForce_N", "gasForce_N", "motionRatio", "exponent", "exponentSource",
             "targetSpringRate_N_per_mm", "solutions", "minimumRate", "maximumRate", "reason"])
             Assert.True(front.TryGetProperty(field, out _), field);
@@ -142,11 +136,8 @@ public sealed class TerminalTests
     [Fact]
     public async Task Damping_WithJson_IsOneObjectWithTheContractsFields()
     {
-        (int code, string output, string error) = await Prompt.Run("damping", Street, "--ratio", "0.5", "--json");
+        JsonElement front = (await JsonReading.Answer(0, "damping", Street, "--ratio", "0.5")).GetProperty("struts").GetProperty("front");
 
-        Assert.Equal(0, code);
-        Assert.Empty(error);
-        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
         foreach (string field in (string[])["click", "ratio", "bodyModeRatio", "wheelModeRatio", "clickBelow", "clickAbove", "distinguishable"])
             Assert.NotEqual(JsonValueKind.Null, front.GetProperty(field).ValueKind);
     }
@@ -154,10 +145,8 @@ public sealed class TerminalTests
     [Fact]
     public async Task Damping_WithoutAClick_StaysCompleteJson()
     {
-        (int code, string output, _) = await Prompt.Run("damping", Street, "--ratio", "0.95", "--json");
+        JsonElement front = (await JsonReading.Answer(3, "damping", Street, "--ratio", "0.95")).GetProperty("struts").GetProperty("front");
 
-        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
-        Assert.Equal(3, code);
         Assert.Equal(JsonValueKind.Null, front.GetProperty("click").ValueKind);
         Assert.Equal(0, front.GetProperty("nearest").GetProperty("click").GetDouble());
         Assert.Contains("every one damps less", front.GetProperty("reason").GetString(), StringComparison.Ordinal);
@@ -166,10 +155,8 @@ public sealed class TerminalTests
     [Fact]
     public async Task Damper_WithJson_IsOneObject()
     {
-        (int code, string output, _) = await Prompt.Run("damper", FrontDamper, "--compare", RearDamper, "--json");
+        JsonElement answer = await JsonReading.Answer(0, "damper", FrontDamper, "--compare", RearDamper);
 
-        JsonElement answer = JsonDocument.Parse(output).RootElement;
-        Assert.Equal(0, code);
         Assert.Equal(16, answer.GetProperty("clicks").GetArrayLength());
         Assert.Equal(160, answer.GetProperty("differences").GetArrayLength());
     }
@@ -177,10 +164,8 @@ public sealed class TerminalTests
     [Fact]
     public async Task Height_WithoutSolution_StaysCompleteJson()
     {
-        (int code, string output, _) = await Prompt.Run("height", TooStiff, "--json");
+        JsonElement struts = (await JsonReading.Answer(3, "height", TooStiff)).GetProperty("struts");
 
-        JsonElement struts = JsonDocument.Parse(output).RootElement.GetProperty("struts");
-        Assert.Equal(3, code);
         Assert.Equal(0, struts.GetProperty("front").GetProperty("solutions").GetArrayLength());
         Assert.Contains("stiffer than this spring can be", struts.GetProperty("front").GetProperty("reason").GetString(), StringComparison.Ordinal);
         Assert.NotEqual(JsonValueKind.Null, struts.GetProperty("front").GetProperty("nearest").ValueKind);
@@ -190,10 +175,8 @@ public sealed class TerminalTests
     [Fact]
     public async Task Travel_WithJson_IsOneObjectWithTheContractsFields()
     {
-        (int code, string output, _) = await Prompt.Run("travel", Street, "--json");
+        JsonElement front = (await JsonReading.Answer(0, "travel", Street)).GetProperty("struts").GetProperty("front");
 
-        Assert.Equal(0, code);
-        JsonElement front = JsonDocument.Parse(output).RootElement.GetProperty("struts").GetProperty("front");
         foreach (string state in (string[])["drive", "fullBump", "fullDroop", "airedOut", "lifted"])
             foreach (string field in (string[])["springHeight_mm", "damperLength_mm", "stopGap_mm", "wheelTravel_mm", "gaugePressure_kPa", "stoppedBy"])
                 Assert.True(front.GetProperty(state).TryGetProperty(field, out _), state + "." + field);
@@ -204,12 +187,10 @@ public sealed class TerminalTests
     [Fact]
     public async Task Height_AtAltitude_TakesLessOfTheGasTerm()
     {
-        (_, string low, _) = await Prompt.Run("spring", Single, "--at", "70 mm", "--load", "3300 N", "--json");
-        (_, string high, _) = await Prompt.Run("spring", Single, "--at", "70 mm", "--load", "3300 N", "--altitude", "2000 m", "--json");
+        string[] spring = ["spring", Single, "--at", "70 mm", "--load", "3300 N"];
+        JsonElement low = await JsonReading.Answer(0, spring), high = await JsonReading.Answer(0, [.. spring, "--altitude", "2000 m"]);
 
-        Assert.True(Rate(high) < Rate(low) - 1);
-
-        static double Rate(string json) => JsonDocument.Parse(json).RootElement.GetProperty("springRate_N_per_mm").GetDouble();
+        Assert.True(JsonReading.Number(high, "springRate_N_per_mm") < JsonReading.Number(low, "springRate_N_per_mm") - 1);
     }
 
     [Theory]

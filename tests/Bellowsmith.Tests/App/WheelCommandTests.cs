@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Xml.Linq;
 using Bellowsmith.Tests.Kits.Schemas;
+using static Bellowsmith.Tests.App.JsonReading;
 
 namespace Bellowsmith.Tests.App;
 
@@ -64,10 +65,7 @@ public sealed class WheelCommandTests : IDisposable
     {
         using SampleFolder sample = new();
 
-        (int code, string output, string error) = await Prompt.Run("wheel", sample.PathOf("kit.json"), "--new", New, "--json");
-
-        Assert.Equal((2, ""), (code, output));
-        Assert.Equal("car.axles.front.wheel", Assert.Single(JsonDocument.Parse(error).RootElement.EnumerateArray()).GetProperty("where").GetString());
+        Assert.Equal(["car.axles.front.wheel"], await FaultPlaces("wheel", sample.PathOf("kit.json"), "--new", New));
     }
 
     [Theory]
@@ -98,13 +96,5 @@ public sealed class WheelCommandTests : IDisposable
         Assert.DoesNotContain("NaN", await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
-    private static double Number(JsonElement answer, string name) => answer.GetProperty(name).GetDouble();
-
-    private static async Task<JsonElement> Json(params string[] arguments)
-    {
-        (int code, string output, string error) = await Prompt.Run(["wheel", Street, .. arguments, "--json"]);
-        Assert.True(code == 0, error + output);
-        Assert.Empty(error);
-        return JsonDocument.Parse(output).RootElement;
-    }
+    private static Task<JsonElement> Json(params string[] arguments) => Answer(0, ["wheel", Street, .. arguments]);
 }

@@ -11,8 +11,11 @@ public sealed class BumpStopTests
     [Theory]
     [InlineData(0.080, 0)]
     [InlineData(0.060, 0)]
+    [InlineData(0.055, 50)] // slopes of the parabolas through neighbours: 0, 40, 140, 300 N/mm
     [InlineData(0.050, 200)]
+    [InlineData(0.045, 375)]
     [InlineData(0.040, 800)]
+    [InlineData(0.035, 1700)]
     [InlineData(0.030, 3000)]
     [InlineData(0.010, 3000)] // past solid it is what it was there
     public void Force_AtALength_FollowsTheCurve(double length_m, double force_N) =>

@@ -24,6 +24,15 @@ public sealed class LinkageTests
         });
 
     [Theory]
+    [InlineData(double.PositiveInfinity, 0)]
+    [InlineData(double.NegativeInfinity, 0)]
+    [InlineData(double.NaN, 0)]
+    [InlineData(0, double.PositiveInfinity)]
+    [InlineData(0, double.NaN)]
+    public void At_NoPlace_IsNotReached(double travel, double rack) =>
+        Assert.All(Kinds, kind => Assert.True(Of(kind.Data) is { HasRack: false } && travel == 0 || Of(kind.Data).At(travel, rack).State is null));
+
+    [Theory]
     [MemberData(nameof(Kinds))]
     public void Slopes_AnyPlace_AreTheDifferencesOfNeighbours(string kind)
     {

@@ -8,8 +8,6 @@ internal static class ClearanceChanges
     // About the hub there is no end; no wheel stands further in.
     private const double MostAboutHub_rad = -6 * Degree;
 
-    private const double First_rad = 0.25 * Degree, Close_rad = 0.005 * Degree;
-
     public static IEnumerable<ClearanceSensitivity> Sensitivities(ClearanceCase corner, ClearanceQuestion question, IReadOnlyList<PairGap> pairs)
     {
         yield return Of(ClearanceChange.Camber, Camber_rad, question with { Camber_rad = question.Camber_rad + Camber_rad });
@@ -29,26 +27,14 @@ internal static class ClearanceChanges
         if (Clear(pairs)) return null;
         double most = corner.Corner.Adjuster.Reach()?.Least_rad ?? MostAboutHub_rad;
         if (most >= question.Camber_rad) return new(null, most, pairs);
-        (double tooLittle, double? enough) = (question.Camber_rad, null);
-        for (double camber = question.Camber_rad - First_rad; enough is null && tooLittle > most; camber -= First_rad)
-        {
-            double tried = Math.Max(camber, most);
-            if (Clear(At(tried, Density.Live))) enough = tried;
-            else tooLittle = tried;
-        }
-
-        if (enough is null) return new(null, most, At(most, question.Density));
-        while (tooLittle - enough.Value > Close_rad)
-        {
-            double middle = (tooLittle + enough.Value) / 2;
-            if (Clear(At(middle, Density.Live))) enough = middle;
-            else tooLittle = middle;
-        }
+        if (LeastCamber.Of(question.Camber_rad, most, LeastCamber.Longest_rad, camber => Clear(At(camber, Density.Live))) is not { } live)
+            return new(null, most, At(most, question.Density));
 
         // Fewer places were looked at on the way; the last word is the full sweep's.
-        PairGap[] gaps = At(enough.Value, question.Density);
-        for (; !Clear(gaps) && enough > most; gaps = At(enough.Value, question.Density)) enough = Math.Max(enough.Value - Close_rad, most);
-        return new(Clear(gaps) ? enough : null, most, gaps);
+        PairGap[] gaps = At(live, question.Density);
+        if (Clear(gaps)) return new(live, most, gaps);
+        double? enough = LeastCamber.Of(live, most, LeastCamber.Close_rad, camber => Clear(At(camber, question.Density)));
+        return new(enough, most, At(enough ?? most, question.Density));
 
         PairGap[] At(double camber, Density density) => ClearanceStudy.Pairs(corner, question with { Camber_rad = camber, Density = density }) ?? [];
     }

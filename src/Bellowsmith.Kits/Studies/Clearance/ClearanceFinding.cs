@@ -13,9 +13,6 @@ public enum ClearanceRule { LineTaut, LineNearTaut, TyreOnBellows, TowerOnBellow
 /// <param name="Of">Which line or load case; null where there is one only.</param>
 public sealed record ClearanceFinding(ClearanceRule Rule, double? Value, double? Limit, bool? Holds, string? Of = null)
 {
-    // A limit met to the last digit written holds.
-    internal const double Met = 1e-9;
-
     /// <summary>Whether a user may decide to live with it. What breaks a hose, a bellows, a bearing, a thread or a spring is not among those.</summary>
     public bool CanBeWaived => Rule == ClearanceRule.LineNearTaut;
 }

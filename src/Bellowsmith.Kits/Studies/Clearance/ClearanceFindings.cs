@@ -50,10 +50,10 @@ internal static class ClearanceFindings
     }
 
     private static ClearanceFinding AtLeast(ClearanceRule rule, double? value, double? limit, string? of) =>
-        new(rule, value, limit, Known(value, limit) ? value >= limit - ClearanceFinding.Met : null, of);
+        new(rule, value, limit, Known(value, limit) ? Met.AtLeast(value!.Value, limit!.Value) : null, of);
 
     private static ClearanceFinding AtMost(ClearanceRule rule, double? value, double? limit, string? of) =>
-        new(rule, value, limit, Known(value, limit) ? value <= limit + ClearanceFinding.Met : null, of);
+        new(rule, value, limit, Known(value, limit) ? Met.AtMost(value!.Value, limit!.Value) : null, of);
 
     private static bool Known(double? value, double? limit) => value is { } v && limit is not null && !double.IsNaN(v);
 }

@@ -15,7 +15,7 @@ public sealed record PairGap(PassingPair Pair, Gap Gap, double Margin_m, double 
     /// <summary>What is left over the margin; below 0 it is not kept.</summary>
     public double Room_m => Gap.Distance_m - Margin_m;
 
-    public bool Holds => Room_m >= -ClearanceFinding.Met;
+    public bool Holds => Met.AtLeast(Gap.Distance_m, Margin_m);
 
     public bool Touches => Gap.Distance_m <= 0;
 }

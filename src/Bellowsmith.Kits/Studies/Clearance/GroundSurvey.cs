@@ -27,7 +27,7 @@ internal static class GroundSurvey
     {
         GroundClearance? there = rule.Flexible ? null : ground.FirstOrDefault(known => known.State == rule.State);
         double? clearance = rule.Over == GroundDatum.Rim ? there?.OverRim_m : there?.OverRoad_m;
-        return new GroundFinding(rule, clearance, clearance is null ? null : clearance >= rule.Clearance_m - ClearanceFinding.Met);
+        return new GroundFinding(rule, clearance, clearance is { } known ? Met.AtLeast(known, rule.Clearance_m) : null);
     })];
 
     // Of the edge that stands lower as the wheel leans.

@@ -80,9 +80,14 @@ public sealed record RideStrut
     /// <summary>The corner of a spring given by its rate alone: Fspring = W/i + k·(strut travel).</summary>
     internal Corner LinearCorner(double click)
     {
-        TravelRange range = new(-LinearReach_m, LinearReach_m);
         double strut = SprungMass_kg * StandardGravity.Value_m_per_s2 / SpringRatio.At(0), rate = LinearRate_N_per_m!.Value;
-        double Force(double w) => SpringRatio.At(w) * (strut + rate * SpringRatio.StrutTravel_m(w)) + ParasiticRate_N_per_m * w;
+        return WithoutHeat(click, new(-LinearReach_m, LinearReach_m),
+            w => SpringRatio.At(w) * (strut + rate * SpringRatio.StrutTravel_m(w)) + ParasiticRate_N_per_m * w);
+    }
+
+    /// <summary>A corner without stops whose force at the wheel, N over wheel travel, knows no heat.</summary>
+    internal Corner WithoutHeat(double click, TravelRange range, Func<double, double> force)
+    {
         TravelPolynomial none = TravelPolynomial.Of(_ => 0, range, 1);
         return new Corner
         {
@@ -90,7 +95,7 @@ public sealed record RideStrut
             UnsprungMass_kg = UnsprungMass_kg,
             TyreRate_N_per_m = TyreRate_N_per_m,
             Range = range,
-            Force = TravelPolynomial.Of(Force, range, 1e-6 * strut),
+            Force = TravelPolynomial.Of(force, range, 1e-6 * SprungMass_kg * StandardGravity.Value_m_per_s2),
             ForceByEntropy = none,
             ForceByEntropySquare = none,
             Cooling = none,

@@ -38,19 +38,10 @@ internal sealed class VirtualParts
     {
         TravelRange range = new(_corner.Range.Least_m - Beyond_m, _corner.Range.Greatest_m + change.BumpTravel_m + Beyond_m);
         double load = _case.WheelLoad_N, rate = change.Rate * _wheelRate_N_per_m;
-        TravelPolynomial none = TravelPolynomial.Of(_ => 0, range, 1);
-        return _corner with
+        return (_strut with { Damper = Damper(change.DamperForce) }).WithoutHeat(_setting.Click!.Value, range, w => load + rate * w) with
         {
-            Range = range,
-            Force = TravelPolynomial.Of(w => load + rate * w, range, 1e-6 * load),
-            ForceByEntropy = none,
-            ForceByEntropySquare = none,
-            Cooling = none,
-            CoolingByEntropy = none,
-            TimeConstant_s = double.PositiveInfinity,
-            DamperRatio = TravelPolynomial.Of(_case.DamperRatio.At, range, 1e-4),
-            DamperForce = (_strut with { Damper = Damper(change.DamperForce) }).DamperForce(_setting.Click!.Value),
             BumpStop = _corner.BumpStop is { } stop ? Curve(stop, change.BumpTravel_m, 1) : null,
+            TopOut = _corner.TopOut,
         };
     }
 

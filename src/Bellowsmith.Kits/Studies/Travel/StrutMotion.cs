@@ -129,14 +129,7 @@ internal sealed class StrutMotion
         double load = _strut.WheelLoad_N;
         if (WheelForce_N(low, gaugePressure_Pa) > load) return low > FullDroop_m + 1e-9 ? (double.NaN, default) : (low, DroopEnd);
         if (WheelForce_N(high, gaugePressure_Pa) < load) return high < FullBump_m - 1e-9 ? (double.NaN, default) : (high, BumpEnd);
-        for (int step = 0; step < 50; step++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = WheelForce_N(middle, gaugePressure_Pa) < load ? (middle, high) : (low, middle);
-        }
-
-        double rest = (low + high) / 2;
-        return (rest, StopForce_N(rest) > 0 ? TravelEnd.OnBumpStop : TravelEnd.LoadBalance);
+        return Balance(low, high, load, travel => WheelForce_N(travel, gaugePressure_Pa));
     }
 
     /// <summary>
@@ -148,16 +141,24 @@ internal sealed class StrutMotion
         (double low, double high) = (FullDroop_m, FullBump_m);
         if (Force(low) > wheelLoad_N) return At(low, DroopEnd);
         if (Force(high) < wheelLoad_N) return At(high, BumpEnd);
-        for (int step = 0; step < 50; step++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = Force(middle) < wheelLoad_N ? (middle, high) : (low, middle);
-        }
-
-        return At((low + high) / 2, StopForce_N((low + high) / 2) > 0 ? TravelEnd.OnBumpStop : TravelEnd.LoadBalance);
+        (double rest, TravelEnd on) = Balance(low, high, wheelLoad_N, Force);
+        return At(rest, on);
 
         double Force(double travel) => SealedGaugePressure_Pa(travel, 1) is { } gauge ? WheelForce_N(travel, gauge) : double.NaN;
         (double, double, TravelEnd)? At(double travel, TravelEnd end) => double.IsFinite(Force(travel)) ? (travel, SealedGaugePressure_Pa(travel, 1)!.Value, end) : null;
+    }
+
+    // The low end carries less than the load, the high end more.
+    private (double WheelTravel_m, TravelEnd End) Balance(double low, double high, double load, Func<double, double> force)
+    {
+        for (int step = 0; step < 50; step++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = force(middle) < load ? (middle, high) : (low, middle);
+        }
+
+        double rest = (low + high) / 2;
+        return (rest, StopForce_N(rest) > 0 ? TravelEnd.OnBumpStop : TravelEnd.LoadBalance);
     }
 
     // Rod between stop seat and damper head.

@@ -7,9 +7,6 @@ public static class TravelStudy
 {
     private const int RideHeightPlaces = 41;
 
-    // A limit met to the last digit written holds; lengths in m lose the last bit or two.
-    private const double Met_m = 1e-9;
-
     /// <summary>What a strut must know for this question.</summary>
     public static void Needs(StrutNeeds need)
     {
@@ -95,7 +92,7 @@ public static class TravelStudy
             if (rule == TravelRule.ThreadEngagement && strut.Design.Thread is null) continue;
             if (rule == TravelRule.DriveWithinDamper && rules.Value_m(rule, default) >= 0) continue;
             (double? value, double? limit) = (rules.Value_m(rule, default), rules.Limit_m(rule, default));
-            bool? holds = value is { } v && limit is { } l && !double.IsNaN(v) ? v >= l - Met_m : null;
+            bool? holds = value is { } v && limit is { } l && !double.IsNaN(v) ? Met.AtLeast(v, l) : null;
             findings.Add(new TravelFinding(rule, value, limit, holds, holds == false ? mending.Of(rule) : []));
         }
 

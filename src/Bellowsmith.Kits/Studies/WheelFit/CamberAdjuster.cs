@@ -13,7 +13,7 @@ public sealed record CamberSet(double Camber_rad, double? Setting, bool Within, 
 /// <summary>Makes a change of camber where the kit says its adjuster is, and about the hub where it names none.</summary>
 public sealed class CamberAdjuster
 {
-    private const double Close_rad = 1e-10, Met = 1e-9, First = 1e-3;
+    private const double Close_rad = 1e-10, First = 1e-3;
     private const int MostSteps = 20;
 
     private readonly SuspensionPart? _part;
@@ -51,7 +51,7 @@ public sealed class CamberAdjuster
     {
         if (MadeAt is null) return new(camber_rad, null, true, AboutTheHub(camber_rad));
         if (Setting(camber_rad) is not { } setting || Moved(setting) is not { } linkage) return null;
-        return new(camber_rad, setting, setting >= Range!.Value.Least - Met && setting <= Range.Value.Greatest + Met, linkage);
+        return new(camber_rad, setting, Met.AtLeast(setting, Range!.Value.Least) && Met.AtMost(setting, Range.Value.Greatest), linkage);
     }
 
     private Linkage? AboutTheHub(double camber_rad) =>

@@ -31,8 +31,8 @@ internal sealed class CornerTravel
     public static TowerGap? Tower(CornerPlace place, IReadOnlyList<Point> tower)
     {
         if (place.Bellows is not { } bellows || tower.Count == 0) return null;
-        Point nearest = tower.MinBy(point => bellows.Outside_m(point));
-        return new(bellows.Outside_m(nearest), place.State.Travel_m, nearest);
+        (double gap, Point nearest) = tower.Select(point => (Gap_m: bellows.Outside_m(point), point)).MinBy(one => one.Gap_m);
+        return new(gap, place.State.Travel_m, nearest);
     }
 }
 

@@ -3,9 +3,6 @@ namespace Bellowsmith.Kits.Studies.WheelFit;
 /// <summary>Which wheel fits, and what it takes where it does not.</summary>
 public static class WheelFitStudy
 {
-    // A margin met to the last digit written holds.
-    private const double Met_m = 1e-9;
-
     public static WheelFitResult Answer(WheelCorner corner, WheelFitQuestion question)
     {
         WheelTrial old = new(corner, question.Old, 0), trial = Trial(corner, question);
@@ -55,7 +52,7 @@ public static class WheelFitStudy
 
     private static IEnumerable<WheelMiss> Miss(WheelPlace place, double? gap, double margin)
     {
-        if (gap < margin - Met_m) yield return new(place, gap.Value, margin);
+        if (gap is { } known && !Met.AtLeast(known, margin)) yield return new(place, known, margin);
     }
 
     private static WheelVerdict Verdict(WheelGaps gaps, WheelMiss[] misses, WheelGaps? least, WheelFitQuestion question)

@@ -17,7 +17,9 @@ public abstract record PassingGap(double Gap_m, double Travel_m)
     internal static T? Least<T>(IEnumerable<T?> gaps) where T : PassingGap
     {
         T[] known = [.. gaps.OfType<T>()];
-        return known.Length == 0 ? null : known.First(gap => gap.Gap_m <= known.Min(other => other.Gap_m) + Alike_m);
+        if (known.Length == 0) return null;
+        double least = known.Min(gap => gap.Gap_m);
+        return known.First(gap => gap.Gap_m <= least + Alike_m);
     }
 }
 

@@ -20,18 +20,18 @@ internal static class WheelSearch
     {
         if (corner.ArchEdge.Count == 0) return null;
         double most = corner.Adjuster.Reach()?.Least_rad ?? -MostTilt_rad;
-        if (Lacking(0) <= 0) return trial.Gaps(0);
-        if (!(Lacking(most) <= 0)) return null;
+        if (Holds(0)) return trial.Gaps(0);
+        if (!Holds(most)) return null;
         (double enough, double tooLittle) = (most, 0);
         while (tooLittle - enough > CloseCamber_rad)
         {
             double middle = (enough + tooLittle) / 2;
-            (enough, tooLittle) = Lacking(middle) <= 0 ? (middle, tooLittle) : (enough, middle);
+            (enough, tooLittle) = Holds(middle) ? (middle, tooLittle) : (enough, middle);
         }
 
         return trial.Gaps(enough);
 
-        double Lacking(double camber) => CornerTravel.Of(corner, camber) is { } travel && trial.Arch(travel) is { } arch ? question.ArchMargin_m - arch.Gap_m : double.NaN;
+        bool Holds(double camber) => CornerTravel.Of(corner, camber) is { } travel && trial.Arch(travel) is { } arch && Met.AtLeast(arch.Gap_m, question.ArchMargin_m);
     }
 
     /// <summary>Camber as measured, and at the most the adjuster makes.</summary>
@@ -54,7 +54,7 @@ internal static class WheelSearch
         while (not - holds > Close_m)
         {
             double middle = (holds + not) / 2;
-            (holds, not) = trial.At(middle).Arch(travel)!.Gap_m >= question.ArchMargin_m ? (middle, not) : (holds, middle);
+            (holds, not) = Met.AtLeast(trial.At(middle).Arch(travel)!.Gap_m, question.ArchMargin_m) ? (middle, not) : (holds, middle);
         }
 
         return holds;

@@ -79,6 +79,29 @@ public class FigureTests
         Assert.Equal(ticks, string.Join(' ', found.Select(t => t.ToString(System.Globalization.CultureInfo.InvariantCulture))));
     }
 
+    [Theory] // steps of such a range are less than the spacing of doubles there
+    [InlineData(1.375, 1.3750000000000002)]
+    [InlineData(-8192.5, -8192.499999999998)]
+    [InlineData(3, 3)]
+    [InlineData(0, 0)]
+    public void Ticks_BetweenEndsARoundingApart_IsTheOneValue(double low, double high) =>
+        Assert.Equal([low], new ChartAxis("", "", low, high, 0).Ticks(8));
+
+    [Theory]
+    [InlineData(0, double.PositiveInfinity)]
+    [InlineData(double.NaN, 1)]
+    [InlineData(2, 1)]
+    public void Ticks_OfNoRange_AreNone(double low, double high) => Assert.Empty(new ChartAxis("", "", low, high, 0).Ticks(8));
+
+    [Fact] // of 5e-324, the least number there is, up to 1
+    public void Logarithms_DownToTheLeastNumber_TickThePowersOfTen()
+    {
+        IReadOnlyList<ChartTick> ticks = Axes.Logarithms("life", "", [Math.Log(double.Epsilon), 0]).OwnTicks!;
+
+        Assert.Equal("1", ticks[^1].Label);
+        Assert.Equal(324, ticks.Count); // 1e-323 to 1
+    }
+
     [Fact]
     public void Map_AtTheDriveLoad_IsTheRateOfTheSweep()
     {

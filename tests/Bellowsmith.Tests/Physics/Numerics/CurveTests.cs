@@ -51,20 +51,6 @@ public sealed class CurveTests
     public void Through_OnePoint_Throws() => Assert.Throws<ArgumentException>(() => SmoothCurve.Through([1], [1]));
 
     [Fact]
-    public void Monotone_AnyPoints_NeverOvershootsThem() => Gen.Select(_ascending, Gen.Double[-5, 5].Array[12]).Sample((x, y) =>
-    {
-        var curve = SmoothCurve.Monotone(x, y.AsSpan(0, x.Length));
-
-        for (var i = 0; i + 1 < x.Length; i++)
-            for (var k = 0; k <= 10; k++)
-            {
-                var (value, slope, _) = curve.At(x[i] + (x[i + 1] - x[i]) * k / 10 * (1 - 1e-12));
-                Assert.InRange(value, Math.Min(y[i], y[i + 1]) - 1e-9, Math.Max(y[i], y[i + 1]) + 1e-9);
-                Assert.True(slope * (y[i + 1] - y[i]) >= -1e-9);
-            }
-    });
-
-    [Fact]
     public void Integral_OfACubic_IsItsIntegral()
     {
         var integral = SmoothCurve.Through([0, 1, 2, 3], [0, 1, 8, 27]).Integral(atStart: 5); // x³

@@ -155,6 +155,20 @@ public sealed class WheelFitTests
         Assert.Equal(WheelPlace.Strut, Assert.Single(WheelFitStudy.Answer(_corner.Value, question with { StrutMargin_m = 0.012 }).Misses).Place);
     }
 
+    [Theory] // a point 20 mm over the tread, and where the search says the arch is nearest over the bump
+    [InlineData(5e-10, true)]
+    [InlineData(3e-9, false)]
+    public void Margin_ARoundingMoreThanThereIs_IsMetByLookAndVerdictAlike(double more_m, bool met)
+    {
+        WheelCorner corner = Corner(With(part => part with { ArchEdge = [Centre(part) + new Point(0, 0, Radius_m + 0.020)] }));
+        WheelFitQuestion question = new(corner.MeasuredWheel, corner.MeasuredWheel);
+        WheelFitResult asked = WheelFitStudy.Answer(corner, question with { ArchMargin_m = 0.020 + more_m });
+        double least = asked.New!.Arch!.Gap_m;
+
+        Assert.Equal(met, WheelLook.Of(asked, 0)!.Gaps.Single(gap => gap.Place == WheelPlace.Arch).Holds);
+        Assert.Equal(met, WheelFitStudy.Answer(corner, question with { ArchMargin_m = least + more_m }).Misses.All(miss => miss.Place != WheelPlace.Arch));
+    }
+
     [Fact]
     public void TradeOff_OverCamber_GivesTheArchAndTakesFromTheTower()
     {

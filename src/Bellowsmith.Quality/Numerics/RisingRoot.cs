@@ -1,6 +1,9 @@
-namespace Bellowsmith.Quality.Distributions;
+namespace Bellowsmith.Quality.Numerics;
 
-/// <summary>The root of a rising function by Newton's step, kept inside what is already known of its place.</summary>
+/// <summary>
+/// The root of a rising function by Newton's step, kept inside what is already known of its place: for one that gives its slope with its
+/// value and is nearly straight, from a guess without a bracket. <see cref="BracketedRoot"/> needs no slope, but two ends and more values.
+/// </summary>
 internal static class RisingRoot
 {
     private const int MostSteps = 200;

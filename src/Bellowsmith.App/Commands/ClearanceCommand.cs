@@ -52,7 +52,7 @@ internal static class ClearanceCommand
             }))];
             if (options.Json(parsed)) Console.WriteLine(AnswerJson.Write(ClearanceAnswer.Of(results)));
             else ClearanceView.Show(Screen.Output(), read, results, options.Units(parsed, read.WrittenUnits));
-            return results.All(result => result.Set is not null) ? Study.Answered : Study.NoSolution;
+            return results.All(result => result.Solved) ? Study.Answered : Study.NoSolution;
         }));
         return command;
     }

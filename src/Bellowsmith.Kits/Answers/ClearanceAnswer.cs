@@ -15,7 +15,7 @@ public sealed record ClearanceAnswer(IReadOnlyList<ClearanceAnswer.PairPart> Pai
         IReadOnlyList<double> On_mm, IReadOnlyList<double> Other_mm);
 
     public sealed record CornerPart(
-        string Strut, string Wheel, string Sentence, double LeastTravel_mm, double GreatestTravel_mm, bool TravelKnown, double RackTravel_mm, double Camber_deg, bool? WithinAdjuster,
+        string Strut, string Wheel, string Sentence, bool Solved, string? Reason, double LeastTravel_mm, double GreatestTravel_mm, bool TravelKnown, double RackTravel_mm, double Camber_deg, bool? WithinAdjuster,
         IReadOnlyList<RulePart> Findings, IReadOnlyList<LinePart> Lines, GroundPart Ground, IReadOnlyList<LoadPart> Loads, IReadOnlyList<ChangePart> Sensitivities, CamberPart? CamberToClear,
         MapPart Map, IReadOnlyList<Note> Notes);
 
@@ -51,7 +51,7 @@ public sealed record ClearanceAnswer(IReadOnlyList<ClearanceAnswer.PairPart> Pai
         ClearanceWords words = new(r, DisplayUnits.Metric);
         ClearanceCase corner = r.Case;
         return new(
-            Names.Of(corner.End), WheelText.Of(r.Question.Wheel ?? corner.Corner.MeasuredWheel), words.Answer(), corner.Travel_m.Least_m * 1e3, corner.Travel_m.Greatest_m * 1e3, corner.TravelKnown,
+            Names.Of(corner.End), WheelText.Of(r.Question.Wheel ?? corner.Corner.MeasuredWheel), words.Answer(), r.Solved, words.Reason(), corner.Travel_m.Least_m * 1e3, corner.Travel_m.Greatest_m * 1e3, corner.TravelKnown,
             corner.RackTravel_m * 1e3, Degrees(r.Question.Camber_rad), r.Set?.Within, [.. r.Findings.Select(finding => Of(finding, words))],
             [.. r.Lines.Select(line => new LinePart(line.Name, line.Length_m * 1e3, line.Slack_m * 1e3, line.Travel_m * 1e3, line.Rack_m * 1e3))], GroundOf(r),
             [.. r.Loads.Select(load => new LoadPart(load.Load, load.Travel_m * 1e3, load.GaugePressure_Pa * 1e-3, TravelWords.End(load.End), [.. load.Misses.Select(pair => ClearanceWords.Name(pair.Pair))]))],

@@ -18,8 +18,15 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
         if (result.Set is null) return $"No setting of the {Adjuster} makes {Angle(result.Question.Camber_rad)} of camber: nothing was swept.";
         if (result.Pairs.Count == 0) return "The parts go to none of the places asked for: nothing was swept.";
         ClearanceFinding[] never = [.. result.Findings.Where(finding => finding is { Holds: false, CanBeWaived: false })];
-        return never.Length == 0 ? Verdict() : $"{Verdict()} Not to be waived: {string.Join("; ", never.Select(Finding))}.";
+        string verdict = result.Case.Corner.Unsettled is null ? Verdict() : $"{Reason()} With {Length(ClearanceCase.UsualTravel_m)} of travel taken either way, and no bellows: {Verdict()}";
+        if (result.Unreached > 0) verdict = $"{verdict} {Unreached}";
+        return never.Length == 0 ? verdict : $"{verdict} Not to be waived: {string.Join("; ", never.Select(Finding))}.";
     }
+
+    /// <summary>Why not all of it is answered; null where it is.</summary>
+    public string? Reason() => result.Case.Corner.Unsettled is { } strut ? TravelWords.NoDrive(strut, units) : result.Unreached > 0 ? Unreached : null;
+
+    private string Unreached => string.Create(CultureInfo.InvariantCulture, $"The parts do not go to {Math.Max(100 * result.Unreached, 1):F0} % of the places asked for: nothing is said of those.");
 
     /// <summary>"tyre to arch edge".</summary>
     public static string Name(PassingPair pair) => $"{Name(pair.One)} to {Name(pair.Other)}";
@@ -67,10 +74,14 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
         ClearanceRule.LineNearTaut => $"{finding.Of}: {Line(finding.Of!)}, {Length(finding.Limit)} asked (common practice, no source)",
         ClearanceRule.TyreOnBellows => Bellows("wheel to bellows", finding),
         ClearanceRule.TowerOnBellows => Bellows("bellows to tower", finding),
+        ClearanceRule.BearingTilt when finding.Value is null => "whether the top mount's bearing takes the strut's tilt is not known: the kit names no bearing",
         ClearanceRule.BearingTilt => $"the top mount's bearing tilts {Angle(finding.Value)} over the sweep, {Angle(finding.Limit)} allowed",
         ClearanceRule.SolidBeforeSpring => finding.Value is null ? "whether the stop is solid before the spring is at its least height is not known"
             : $"the stop is solid {Length(Math.Abs(finding.Value.Value))} {(finding.Value < 0 ? "below" : "above")} the spring's least height",
+        ClearanceRule.ThreadEngagement when finding.Value is null => "whether enough thread is engaged is not known",
         ClearanceRule.ThreadEngagement => $"{Length(finding.Value)} of thread engaged, {Length(finding.Limit)} needed",
+        _ when finding.Value is null => $"the gauge pressure{(finding.Of is { } load ? $" with {load}" : "")} is not known",
+        _ when result.Case.Corner.Unsettled is not null => $"{Gauge(finding.Value)} gauge at the least with {finding.Of}, {Gauge(finding.Limit)} allowed by the spring's maker",
         _ => $"{Gauge(finding.Value)} gauge with {finding.Of} on the same air, {Gauge(finding.Limit)} allowed by the spring's maker",
     };
 
@@ -122,9 +133,8 @@ public sealed class ClearanceWords(ClearanceResult result, DisplayUnits units)
         ClearanceCase corner = result.Case;
         RoadWheel wheel = result.Question.Wheel ?? corner.Corner.MeasuredWheel;
         if (result.Set?.Setting is { } && result.Question.Camber_rad != 0 && !result.Set.Within) yield return new("camber", $"The {Adjuster} does not reach so far.");
-        if (!corner.TravelKnown) yield return new("travel", $"The kit does not say how far the wheel goes: {Length(ClearanceCase.UsualTravel_m)} either way are taken.");
+        if (!corner.TravelKnown) yield return new("travel", TravelWords.Taken(corner.Corner.Unsettled, $"{Length(ClearanceCase.UsualTravel_m)} either way", units));
         if (corner.RackTravel_m == 0) yield return new("rack", "Straight ahead only: the suspension document gives no rackTravel, or nothing steers this wheel.");
-        if (result.Grid.Room_m.Count(double.IsNaN) is > 0 and var empty) yield return new("linkage", string.Create(CultureInfo.InvariantCulture, $"The parts do not go to {100.0 * empty / result.Grid.Room_m.Count:F0} % of the places asked for: nothing is said of those."));
         if (wheel.SectionSpread_m > 0) yield return new("section", $"The tyre's section is known from its size alone, ±{Length(wheel.SectionSpread_m)}: its gaps lie within ±{Length(wheel.SectionSpread_m / 2)}. Give --section from the maker's sheet.");
         if (corner.Corner.Bodies is null) yield return new("bellows", "The kit does not say where bellows and strut stand: their pairs are not asked.");
         else if (corner.Corner.Bodies.SwellingPerBar_m is { } swelling) yield return new("bellows", $"Its outline is its mould's cords', brought to the load frame's areas: another bar adds {Length(swelling)} to the diameter at drive height. Each place counts the gauge pressure it has there with the valve shut at drive.");

@@ -8,7 +8,7 @@ public sealed record MountAnswer(IReadOnlyDictionary<string, MountAnswer.Mounted
     public sealed record MountedStrut(
         string Load, string Sentence, double GreatestTilt_deg, double GreatestTiltTravel_mm, double GreatestTiltRack_mm, double? TiltLimit_deg, double? Turn_deg, double? TurnLeft_deg, double? TurnRight_deg,
         double FullBump_mm, double FullDroop_mm, bool TravelKnown, double? StackHeight_mm, Lives Lives, SideLoad? SideLoad, IReadOnlyList<CheckedRule> Findings,
-        IReadOnlyList<TiltPlace> Places, bool Solved, IReadOnlyList<Note> Notes);
+        IReadOnlyList<TiltPlace> Places, bool Solved, string? Reason, IReadOnlyList<Note> Notes);
 
     /// <summary>At the duty asked for; kilometres driven.</summary>
     public sealed record Lives(
@@ -41,7 +41,7 @@ public sealed record MountAnswer(IReadOnlyDictionary<string, MountAnswer.Mounted
         r.Case.Corner.Load.Name, words.Answer(), Degrees(r.Greatest.Tilt_rad), r.Greatest.Travel_m * 1e3, r.Greatest.Rack_m * 1e3,
         Degrees(r.Case.Mount.SphericalBearing?.TiltLimit_rad), Degrees(r.Turn_rad), Degrees(r.TurnLeft_rad), Degrees(r.TurnRight_rad), r.Case.FullBump_m * 1e3, r.Case.FullDroop_m * 1e3, r.Case.TravelKnown,
         r.Case.Mount.StackHeight_m * 1e3, Of(r.Lives, r.Question), r.SideLoad is { } side ? Of(side, r.Case) : null, [.. r.Findings.Select(finding => Of(finding, words))],
-        [.. r.Places.Select(place => new TiltPlace(place.Travel_m * 1e3, place.Rack_m * 1e3, Degrees(place.Tilt_rad), Degrees(place.Turn_rad)))], r.Solved, [.. words.Notes()]);
+        [.. r.Places.Select(place => new TiltPlace(place.Travel_m * 1e3, place.Rack_m * 1e3, Degrees(place.Tilt_rad), Degrees(place.Turn_rad)))], r.Solved, words.Reason(), [.. words.Notes()]);
 
     private static Lives Of(MountLives lives, MountQuestion asked) => new(
         lives.Load_N, Degrees(asked.Steer_rad), asked.SteersPerKilometre, asked.Working_m * 1e3, asked.StrokesPerKilometre, lives.Turning?.Life_m / 1e3,

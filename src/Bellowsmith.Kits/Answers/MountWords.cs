@@ -14,7 +14,13 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
     /// "The bearing tilts 1.8° of its 12.0° and the strut turns 33.0° on its turning bearing. 260 N push the rod aside at drive height: …
     /// A spring line tilted 3.6° takes it away."
     /// </summary>
-    public string Answer() => $"{InTheMount()} {Aside()}";
+    public string Answer() => result.Case.Corner.Unsettled is null ? $"{InTheMount()} {Aside()}"
+        : $"{Reason()} With {Length(result.Case.FullBump_m)} of travel taken either way: {InTheMount()} {Aside()}";
+
+    /// <summary>Why not all of it is answered; null where it is.</summary>
+    public string? Reason() => result.Case.Corner.Unsettled is { } strut ? TravelWords.NoDrive(strut, units) : result.Reached ? null : Ends;
+
+    private const string Ends = "The linkage ends before the travel or the rack does; what is said holds up to there.";
 
     /// <summary>"The bearing tilts 1.8° of its 12.0° and the strut turns 33.0° on its turning bearing."</summary>
     public string InTheMount() => $"{Tilts()}{Turns()}.";
@@ -136,8 +142,8 @@ public sealed class MountWords(MountResult result, DisplayUnits units)
         }
 
         if (result.Case.BearsSideLoad && result.SideLoad is null) yield return new("side load", "The parts lie in line and hold nothing: no side load can be told.");
-        if (!result.Case.TravelKnown) yield return new("travel", $"The kit does not say how far the wheel goes: {Length(result.Case.FullBump_m)} either way is taken.");
-        if (!result.Solved) yield return new("travel", "The linkage ends before the travel or the rack does; what is said holds up to there.");
+        if (!result.Case.TravelKnown) yield return new("travel", TravelWords.Taken(result.Case.Corner.Unsettled, $"{Length(result.Case.FullBump_m)} either way", units));
+        if (!result.Reached) yield return new("travel", Ends);
         if (result.Lives is { Turning: not null } or { Tilting: not null })
         {
             yield return new("duty", "Swings in a kilometre and how far they go are common practice, no source: set them with --steer, --per-km, --working and --strokes-per-km.");

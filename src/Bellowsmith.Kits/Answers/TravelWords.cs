@@ -32,6 +32,14 @@ public sealed class TravelWords(TravelResult result, DisplayUnits units)
             + "what the load leaves it beside the damper's gas."
         : new HeightWords(InstalledHeightStudy.Answer(strut), units).Answer();
 
+    /// <summary>Which travel is taken where none is known, and why.</summary>
+    /// <param name="unsettled">The strut, where it is that nothing lets it stand.</param>
+    /// <param name="taken">"60.0 mm either way".</param>
+    /// <param name="units">Shown.</param>
+    public static string Taken(StrutCase? unsettled, string taken, DisplayUnits units) => unsettled is null
+        ? $"The kit does not say how far the wheel goes: {taken} are taken."
+        : $"Without a height it stands at the strut does not say how far the wheel goes: {taken} are taken. {NoDrive(unsettled, units)}";
+
     public static string Rule(TravelRule rule) => rule switch
     {
         TravelRule.DriveWithinDamper => "the damper's stroke reaches drive height",

@@ -87,7 +87,7 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
         yield return new("camber", corner.Adjuster.MadeAt is null
             ? "Made about the hub, for the kit names no adjuster that the car's points take." : $"Made at the {MadeAt(corner.Adjuster.MadeAt)}.");
         if (corner.Adjuster.Linkage is not null && !corner.FullBumpKnown)
-            yield return new("travel", $"The kit does not say how far the wheel goes: {Length(WheelCorner.UsualBump_m)} of bump are taken.");
+            yield return new("travel", TravelWords.Taken(corner.Unsettled, $"{Length(WheelCorner.UsualBump_m)} of bump", units));
         if (corner.Adjuster.Linkage is not null && corner.Tower.Count == 0)
             yield return new("tower", "The suspension document names no points of the tower: what camber takes from the bellows there is not asked.");
         if (corner.Adjuster.Linkage is not null) yield return new("straight ahead", "At full lock wheel, liner and strut pass elsewhere, and arms, tie rods, brackets and brakes are nearer than the strut: not asked here.");

@@ -35,6 +35,7 @@ public static class SuspensionReader
                 Diameters = PassingReader.Diameters(suspension.Member("diameters")),
                 Lines = PassingReader.Lines(suspension.Member("lines")),
             };
+            PassingReader.CheckPlaces(suspension, points["wheelCentre"], radius_m);
             return Checked(part, group) ? part : null;
         }
 

@@ -41,6 +41,18 @@ public sealed class ClearanceCommandTests
         Assert.Equal(("bellows to tower", 12.7, "asked for in the kit or at the prompt"), (pair.GetProperty("between").GetString(), Math.Round(Number(pair, "margin_mm"), 9), pair.GetProperty("source").GetString()));
     }
 
+    [Fact] // no height gives the rate: the height's reason, and all that rests on the points alone
+    public async Task Clearance_OfAStrutThatStandsNowhere_IsNoSolution()
+    {
+        var (exitCode, output, error) = await Prompt.Run("clearance", "examples/fenwright/kits/ostrane-too-stiff.json", "--json");
+        JsonElement strut = JsonDocument.Parse(output).RootElement.GetProperty("struts")[0];
+
+        Assert.Equal((3, ""), (exitCode, error));
+        Assert.StartsWith("No installed height", strut.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.StartsWith("No installed height", strut.GetProperty("sentence").GetString(), StringComparison.Ordinal);
+        Assert.NotEmpty(JsonDocument.Parse(output).RootElement.GetProperty("pairs").EnumerateArray());
+    }
+
     [Fact]
     public async Task Clearance_AxleWithoutPoints_IsAFault()
     {

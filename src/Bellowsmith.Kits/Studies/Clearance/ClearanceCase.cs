@@ -11,7 +11,7 @@ public sealed class ClearanceCase
 
     private ClearanceCase(Kit kit, WheelCorner corner)
     {
-        (Corner, Part, Margins, Loads, Mount) = (corner, corner.Axle.Suspension!, kit.Margins, kit.Car.Loads, kit.Struts().Single().Design.TopMount);
+        (Corner, Part, Margins, Loads, Design) = (corner, corner.Axle.Suspension!, kit.Margins, kit.Car.Loads, kit.Struts().Single().Design);
         (double? least, double? greatest) = Ends(corner.Travel);
         TravelKnown = least is not null && greatest is not null;
         Travel_m = (least ?? -UsualTravel_m, greatest ?? UsualTravel_m);
@@ -36,8 +36,7 @@ public sealed class ClearanceCase
     /// <summary>To either side; 0 where the wheel is not steered or nobody counted it.</summary>
     public double RackTravel_m => Part.RackTravel_m is { } rack && Corner.Adjuster.Linkage!.HasRack ? rack : 0;
 
-    /// <summary>Null where the kit does not say.</summary>
-    public TopMount? Mount { get; }
+    public StrutDesign Design { get; }
 
     /// <summary>The corners whose points and wheel the car names, front first.</summary>
     /// <exception cref="FaultsException">No axle has both its points and its wheel.</exception>

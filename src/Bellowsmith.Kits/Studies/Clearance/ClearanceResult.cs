@@ -107,5 +107,11 @@ public sealed record ClearanceResult
         Seconds = 0,
     };
 
+    /// <summary>How much of the places asked for the parts do not go to, 0 to 1.</summary>
+    public double Unreached => Grid.Room_m.Count > 0 ? Grid.Room_m.Count(double.IsNaN) / (double)Grid.Room_m.Count : 0;
+
+    /// <summary>Whether the corner stands, the adjuster makes the camber and the parts go everywhere: only then is all of it answered.</summary>
+    public bool Solved => Set is not null && Pairs.Count > 0 && Case.Corner.Unsettled is null && Unreached == 0;
+
     public IEnumerable<PairGap> Misses => Pairs.Where(pair => !pair.Holds);
 }

@@ -29,7 +29,10 @@ public sealed record MountResult
     public required IReadOnlyList<MountFinding> Findings { get; init; }
 
     /// <summary>False where the linkage ends before the travel or the rack does, or its parts lie in line.</summary>
-    public required bool Solved { get; init; }
+    public required bool Reached { get; init; }
+
+    /// <summary>Whether the linkage goes everywhere and the strut stands: only then is all of it answered.</summary>
+    public bool Solved => Reached && Case.Corner.Unsettled is null;
 }
 
 /// <summary>The strut in its mount at one wheel and rack travel: tilt from the spherical bearing's axis, turn since straight ahead, left +.</summary>

@@ -28,7 +28,7 @@ public static class MountStudy
             Lives = MountLives.Of(mount, question, side?.Drive.Load.Top_N.Length ?? mount.WheelLoad_N / mount.Corner.Axle.SpringRatio.At(0)),
             SideLoad = side,
             Findings = [],
-            Solved = places.Length == points.Length && side is not null == mount.BearsSideLoad,
+            Reached = places.Length == points.Length && side is not null == mount.BearsSideLoad,
         };
         return result with { Findings = [.. Findings(result)] };
     }

@@ -20,6 +20,7 @@ public sealed class WheelCorner
         (_kitFile, End, Axle, Load) = (kitFile, end, axle, load);
         Adjuster = new(end, axle.Suspension, design.Adjusters);
         Travel = strut is null ? null : TravelStudy.Answer(strut);
+        Unsettled = Travel is null ? strut : null;
         (FullBump_m, FullBumpKnown) = Travel?.FullBump.WheelTravel_m is { } bump ? (bump, true) : (UsualBump_m, false);
         if (strut is not null && Travel?.Drive.SpringHeight_m is { } height) Bodies = new(strut, height);
     }
@@ -34,6 +35,9 @@ public sealed class WheelCorner
 
     /// <summary>How far it moves, with its strut; null where the kit does not say enough.</summary>
     public TravelResult? Travel { get; }
+
+    /// <summary>A strut that nothing lets stand: no height gives the rate wanted, or the spring cannot carry the load there. Else null.</summary>
+    public StrutCase? Unsettled { get; }
 
     /// <summary>Bellows and strut; null where the kit has no air spring or does not say how high it stands.</summary>
     public CornerBodies? Bodies { get; }

@@ -79,6 +79,19 @@ public sealed class SuspensionReaderTests : IDisposable
         Assert.Equal(where, Assert.Single(Assert.Throws<FaultsException>(() => Read(text, beside)).Faults).Where);
     }
 
+    [Theory] // of the other side, in the wheel's middle, of another car, under the road
+    [InlineData("archEdge", "[\"0 mm\", \"-860 mm\", \"660 mm\"]", "left side")]
+    [InlineData("liner", "[\"0 mm\", \"760 mm\", \"320 mm\"]", "outside the wheel")]
+    [InlineData("tower", "[\"0 mm\", \"560 mm\", \"2.9 m\"]", "within 1.5 m")]
+    [InlineData("underbody", "[\"0 mm\", \"-300 mm\", \"-50 mm\"]", "over the road")]
+    public void Read_APointOfNoSuchBody_IsAFault(string name, string point, string allowed)
+    {
+        Fault fault = Assert.Single(Assert.Throws<FaultsException>(() => Read(Strut, $"\"{name}\": [{point}]")).Faults);
+
+        Assert.Equal($"{name}[0]", fault.Where);
+        Assert.Contains(allowed, fault.Allowed, StringComparison.Ordinal);
+    }
+
     [Fact] // the independent solution of these points in tests/Bellowsmith.References/StrutInSpace.cs
     public void CarReader_SuspensionInPlaceOfARatio_FollowsIt()
     {

@@ -1,4 +1,5 @@
 using Bellowsmith.Kits;
+using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Studies.Clearance;
 using Bellowsmith.Physics;
 
@@ -56,6 +57,31 @@ public sealed class NeverWaivedTests
 
         Assert.Equal([true, false], found.Select(finding => finding.Holds));
         Assert.All(found, finding => Assert.False(finding.CanBeWaived));
+    }
+
+    [Fact] // the two heights that give the demo's rate take 3.26 and 3.63 bar: with 3 bar allowed the strut stands nowhere
+    public void GaugePressure_EveryHeightOverTheMakersLimit_IsFoundAndNotAnswered()
+    {
+        ClearanceCase corner = Corners.With(strut => strut with { Spring = (AirSpringPart)strut.Spring with { MaxGaugePressure_Pa = 3e5 } });
+
+        Assert.Equal(3.26e5, Provoked(ClearanceRule.GaugePressure, corner).Value!.Value, 1e3);
+        Assert.Null(Findings(corner).Single(finding => finding.Rule == ClearanceRule.ThreadEngagement).Holds);
+        Assert.False(ClearanceStudy.Answer(corner, Corners.Gaps).Solved);
+        Assert.True(ClearanceStudy.Answer(Corners.Front, Corners.Gaps).Solved);
+    }
+
+    [Fact]
+    public void BearingTilt_NoTopMount_IsNotChecked() =>
+        Assert.Null(Findings(Corners.With(strut => strut with { TopMount = null })).Single(finding => finding.Rule == ClearanceRule.BearingTilt).Holds);
+
+    [Fact] // the tie rod ends the way before a rack of 200 mm does
+    public void Answer_PartsThatDoNotGoEverywhere_IsNotSolvedAndSaysSo()
+    {
+        ClearanceResult result = ClearanceStudy.Answer(Corners.With(part => part with { RackTravel_m = 0.2 }), Corners.Gaps);
+
+        Assert.InRange(result.Unreached, 0.05, 0.6);
+        Assert.False(result.Solved);
+        Assert.Contains("% of the places asked for", new ClearanceWords(result, DisplayUnits.Metric).Answer(), StringComparison.Ordinal);
     }
 
     private static ClearanceFinding Provoked(ClearanceRule rule, ClearanceCase corner, ClearanceQuestion? question = null)

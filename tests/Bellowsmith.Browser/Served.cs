@@ -17,6 +17,7 @@ public sealed class Served : IAsyncLifetime
     private Process? _program;
     private IPlaywright? _playwright;
     private IBrowser? _browser;
+    private string? _test;
 
     public static string Root { get; } = FindRoot();
 
@@ -49,9 +50,13 @@ public sealed class Served : IAsyncLifetime
         RedirectStandardError = true,
     })!;
 
-    /// <summary>A page of its own window, at a size and in a scheme.</summary>
+    /// <summary>A page of its own window, at a size and in a scheme; those of the test before are closed, so that none plays on behind it.</summary>
     public async Task<IPage> NewPage(int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light)
     {
+        string? test = TestContext.Current.Test?.UniqueID;
+        if (test != _test)
+            foreach (IBrowserContext before in _browser!.Contexts.ToArray()) await before.CloseAsync();
+        _test = test;
         IBrowserContext context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, BaseURL = Address.ToString() });
         return await context.NewPageAsync();
     }

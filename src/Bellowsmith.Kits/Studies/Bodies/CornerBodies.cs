@@ -11,21 +11,28 @@ public sealed class CornerBodies
 {
     private const double Collar_m = 0.008, CollarWidth_m = 0.014, Sleeve_m = 0.006, LockRing_m = 0.009;
 
+    private readonly StrutCase _strut;
     private readonly BellowsWall _wall;
     private readonly StrutLayout _layout;
     private readonly double _plate_m, _ring_m;
 
     /// <param name="strut">The strut under its load.</param>
     /// <param name="driveHeight_m">Spring height at wheel travel 0.</param>
-    public CornerBodies(StrutCase strut, double driveHeight_m)
+    public CornerBodies(StrutCase strut, double driveHeight_m) : this(strut, new(strut, 2 * StrutLayout.PlateOf_mm(strut)), driveHeight_m)
     {
-        DriveHeight_m = driveHeight_m;
-        _wall = new(strut, 2 * StrutLayout.PlateOf_mm(strut));
+    }
+
+    private CornerBodies(StrutCase strut, BellowsWall wall, double driveHeight_m)
+    {
+        (_strut, _wall, DriveHeight_m) = (strut, wall, driveHeight_m);
         _layout = new(strut, driveHeight_m);
         (_plate_m, _ring_m) = (_layout.Plate_mm / 1000, (_wall.RingRadius_mm + 4) / 1000);
     }
 
     public double DriveHeight_m { get; }
+
+    /// <summary>The same strut with its spring at another height at drive: its wall is not calibrated anew.</summary>
+    public CornerBodies At(double driveHeight_m) => new(_strut, _wall, driveHeight_m);
 
     /// <summary>Spring height at a place of the linkage.</summary>
     public double SpringHeight_m(LinkageState state) => DriveHeight_m - state.Strut.Compression_m;

@@ -58,7 +58,9 @@ public sealed class BoardCorner
     /// <param name="due">Which questions are answered anew; the others keep the answer they have.</param>
     public BoardCornerView At(StrutCase strut, TravelResult? travel, CornerAsked asked, Due due)
     {
-        WheelCorner corner = _corner.Of((strut.Load, strut.Design.DriveHeight_m!.Value));
+        // Under a hand elsewhere nobody sees the corner: it keeps its place until the hand lets go.
+        bool seen = due.Of(Questions.Geometry) || due.Of(Questions.Wheel) || due.Of(Questions.Touch);
+        WheelCorner corner = !seen && _corner.Last is { } last ? last : _corner.Of((strut.Load, strut.Design.DriveHeight_m!.Value));
         return new BoardCornerView
         {
             Asked = asked,

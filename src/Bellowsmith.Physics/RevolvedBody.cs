@@ -59,4 +59,22 @@ public readonly record struct RevolvedBody(RevolvedProfile Profile, Point Origin
         if (Profile.Reach_m < other.Profile.Reach_m) return PatchSearch.Nearest(other, this).Turned();
         return PatchSearch.Nearest(this, other);
     }
+
+    /// <summary>
+    /// No gap to another, searched for or true, is less than this, m: that of two planes square to this one's axis between which neither
+    /// lies. Often negative where they stand apart some other way; quick, so that what is too far off need not be searched.
+    /// </summary>
+    public double GapAtLeast_m(in RevolvedBody other)
+    {
+        double turned = Axis.Dot(other.Axis), across = Math.Sqrt(Math.Max(0, 1 - turned * turned)), from = (other.Origin - Origin).Dot(Axis);
+        (double low, double high) = (double.PositiveInfinity, double.NegativeInfinity);
+        for (int k = 0; k < other.Profile.Along_m.Length; k++)
+        {
+            (double middle, double half) = (from + turned * other.Profile.Along_m[k], across * other.Profile.Radius_m[k]);
+            (low, high) = (Math.Min(low, middle - half), Math.Max(high, middle + half));
+        }
+
+        OutlineLines own = Profile.Lines;
+        return Math.Max(low - own.Middle_m - own.HalfLength_m, own.Middle_m - own.HalfLength_m - high);
+    }
 }

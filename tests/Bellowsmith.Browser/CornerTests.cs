@@ -106,16 +106,79 @@ public sealed class CornerTests(Served served)
         await Expect(Answer(page, "wheel")).ToHaveTextAsync(answer);
     }
 
-    [Fact] // one hand, one column: the sentence, what is typed, the picture
-    public async Task Wheel_OnAPhone_FitsItsWidth()
+    [Theory] // one hand, one column: nothing beyond the edge, nothing too low to press, no words on words or cut off
+    [InlineData("geometry", 390, 44)]
+    [InlineData("wheel", 390, 44)]
+    [InlineData("touch", 390, 44)]
+    [InlineData("touch", 820, 0)]
+    [InlineData("wheel", 1440, 0)]
+    public async Task Question_AtEachWidth_FitsAndCanBeReadAndPressed(string question, int width, int least)
+    {
+        IPage page = await served.Board(width, 844);
+        await Open(page, question);
+        if (question != "geometry") await TypeInto(page, question == "wheel" ? "#field-wheel" : "#field-touch-wheel", "18x9 ET36 235/40R18");
+        await page.WaitForTimeoutAsync(300); // letters are told their size after the first frame
+        await BoardTests.Settled(page);
+
+        string[] found = await page.EvaluateAsync<string[]>(
+            """
+            ({ question, least }) => {
+              const open = document.querySelector(`[data-question=${question}]`), found = [];
+              const edge = document.querySelector("#questions").getBoundingClientRect(), name = e => e.textContent.trim().slice(0, 30) || e.getAttribute("aria-label") || e.id;
+              for (const e of open.querySelectorAll("button, input, select, summary, .tabs label, p, figure, svg, .pairs, .places")) {
+                const box = e.getBoundingClientRect();
+                if (box.width < 2 || e.closest(".unseen, .tabs input") || e.matches(".tabs input")) continue;
+                if (box.left < edge.left - 1 || box.right > edge.right + 1) found.push(`beyond the edge: ${e.tagName} ${name(e)}`);
+                if (e.matches("button, input, select, summary, .tabs label") && box.height < least - 0.5) found.push(`${box.height} px high: ${e.tagName} ${name(e)}`);
+              }
+              for (const view of open.querySelectorAll("[data-view]")) {
+                const paper = view.getBoundingClientRect(), words = [...view.querySelectorAll("text")].map(e => [e.textContent, e.getBoundingClientRect()]);
+                for (const [k, [text, box]] of words.entries()) {
+                  if (box.left < paper.left || box.right > paper.right || box.top < paper.top || box.bottom > paper.bottom) found.push(`cut off: ${text}`);
+                  if (box.height < 10) found.push(`too small: ${text}`);
+                  for (const [other, there] of words.slice(k + 1))
+                    if (box.left < there.right && there.left < box.right && box.top + 3 < there.bottom && there.top + 3 < box.bottom) found.push(`${text} on ${other}`);
+                }
+              }
+              return found;
+            }
+            """, new { question, least });
+        Assert.Empty(found);
+        await page.Context.CloseAsync();
+    }
+
+    [Fact] // the sentence, what is typed and its sliders on one screen
+    public async Task Wheel_OnAPhone_ShowsVerdictAndSlidersTogether()
     {
         IPage page = await served.Board(390, 844);
         await Open(page, "wheel");
         await Type(page, "wheel", "18x9 ET36 235/40R18");
-        LocatorBoundingBoxResult view = (await page.Locator("[data-view=fit]").BoundingBoxAsync())!, field = (await page.Locator("#field-wheel").BoundingBoxAsync())!;
-        Assert.InRange(view.Width, 300, 390);
-        Assert.True(field.Y < view.Y && field.Width > 200);
-        Assert.True(await page.EvaluateAsync<bool>("() => document.querySelector('#questions').scrollWidth <= innerWidth"));
+
+        foreach (string part in new[] { "[data-question=wheel] .answer", "#field-wheel", "[data-question=wheel] [data-slide=spacer]", "[data-question=wheel] [data-slide=camberChange]" })
+            await Expect(page.Locator(part)).ToBeInViewportAsync(new() { Ratio = 1 });
+        await page.Context.CloseAsync();
+    }
+
+    [Fact] // from the typed wheel down the page, every control by name, the dragged places moved by arrows
+    public async Task Touch_ByKeyboard_IsReachedInOrderAndMoved()
+    {
+        IPage page = await Opened("touch");
+        await page.Locator("#field-touch-wheel").FocusAsync();
+        List<string> names = [];
+        for (int k = 0; k < 9; k++)
+        {
+            await page.Keyboard.PressAsync("Tab");
+            names.Add(await page.EvaluateAsync<string>("() => document.activeElement.getAttribute('aria-label') ?? document.activeElement.labels?.[0]?.textContent ?? document.activeElement.textContent"));
+        }
+
+        Assert.Equal(["spacer", "spacer", "camber change", "camber change", "what holds", "wheel travel", "rack", "wheel travel, bump +", "wheel travel, bump +"], names);
+        await page.Locator("[data-handle=touchRack]").FocusAsync();
+        string rack = await page.Locator("[data-type=touchRack]").InputValueAsync();
+        await page.Keyboard.PressAsync("Shift+ArrowRight");
+        await BoardTests.Settled(page);
+        Assert.NotEqual(rack, await page.Locator("[data-type=touchRack]").InputValueAsync());
+        await Expect(page.Locator("[data-handle=touchRack]")).ToHaveAttributeAsync("aria-orientation", "horizontal");
+        await page.Context.CloseAsync();
     }
 
     [Fact]
@@ -124,7 +187,8 @@ public sealed class CornerTests(Served served)
         IPage page = await Opened("touch");
         await TypeInto(page, "#field-touch-wheel", "18x9 ET36 235/40R18");
         await Expect(Answer(page, "touch")).ToHaveTextAsync(new Regex(@"^The tyre touches the arch edge at 37\.9 mm of bump"));
-        await Expect(page.Locator("[data-view=touchFront] text.miss").First).ToHaveTextAsync(new Regex(@"^tyre to arch edge −\d"));
+        await Expect(page.Locator("[data-view=touchFront] text.miss").First).ToHaveTextAsync("tyre to arch edge");
+        await Expect(page.Locator("[data-view=touchFront] text.miss").Nth(1)).ToHaveTextAsync(new Regex(@"^−\d\.\d mm"));
         Assert.InRange(await page.Locator("rect.room.short").CountAsync(), 1, 200);
         await page.Locator("[data-place]", new() { HasText = "bellows to tower" }).ClickAsync();
         await BoardTests.Settled(page);

@@ -28,6 +28,14 @@ public sealed class Measured(Served served, ITestOutputHelper output)
         }
         """;
 
+    // What a hand drags in the questions about the car's corner, and the drive height while each is open.
+    private static readonly (string Question, string[] Fields)[] Corner =
+    [
+        ("geometry", ["zw", "rack", "camber", "height"]),
+        ("wheel", ["spacer", "camberChange", "lookedAt", "height"]),
+        ("touch", ["touchTravel", "touchRack", "spacer", "camberChange", "height"]),
+    ];
+
     [Fact(Explicit = true)]
     public async Task Board_InTheHand_IsMeasured()
     {
@@ -40,6 +48,7 @@ public sealed class Measured(Served served, ITestOutputHelper output)
         await page.WaitForSelectorAsync(".board[data-painted]");
         await page.WaitForTimeoutAsync(500);
         Say($"ready after {served.ReadyAfter.TotalSeconds:0.00} s; page {bytes / 1024.0:0} KiB over the wire");
+        await Loads();
         foreach (string field in new[] { "height", "wanted", "thread" }) await Moves(page, field, "rate");
         await page.Locator(".tabs label", new() { HasText = "map" }).ClickAsync();
         await Moves(page, "height", "map");
@@ -49,10 +58,36 @@ public sealed class Measured(Served served, ITestOutputHelper output)
         foreach (string field in new[] { "height", "ratio", "click" }) await Moves(page, field, "damping");
         await page.Locator("[data-question=ride] > summary").ClickAsync();
         foreach (string field in new[] { "height", "click", "speed", "bumpSpeed" }) await Moves(page, field, "ride");
+        foreach ((string question, string[] fields) in Corner)
+        {
+            await page.Locator($"[data-question={question}] > summary").ClickAsync();
+            await BoardTests.Settled(page);
+            foreach (string field in fields) await Moves(page, field, question);
+        }
+
         await page.Locator("[data-question=settings] > summary").ClickAsync();
         foreach ((string x, string y) in new[] { ("Click", "Height"), ("Height", "GaugePressure"), ("Height", "Speed") }) await Map(page, x, y);
         using Process program = Process.GetProcessById(served.ProcessId);
         Say($"program resident {program.WorkingSet64 >> 20} MiB");
+    }
+
+    // From the address to the board painted, and to its answer after a hand that moved the drive height lets go.
+    private async Task Loads()
+    {
+        List<double> loads = [], releases = [];
+        for (int k = 0; k < Repeats; k++)
+        {
+            IPage page = await served.NewPage();
+            Stopwatch watch = Stopwatch.StartNew();
+            await page.GotoAsync(Served.Kit);
+            await page.WaitForSelectorAsync(".board[data-painted]");
+            loads.Add(watch.Elapsed.TotalMilliseconds);
+            await page.WaitForTimeoutAsync(300);
+            releases.AddRange(await page.EvaluateAsync<double[]>(Release, 3));
+            await page.Context.CloseAsync();
+        }
+
+        Say($"page painted after p50 {loads.Order().ElementAt(Repeats / 2):0} ms, least {loads.Min():0} ms; let go to painted p50 {releases.Order().ElementAt(releases.Count / 2):0} ms, least {releases.Min():0} ms");
     }
 
     // From the press that asks for a map to its first cells and to all of them on the canvas.
@@ -81,6 +116,30 @@ public sealed class Measured(Served served, ITestOutputHelper output)
         Say($"map {x} x {y}: first cells {times[0]:0} ms, all of them {times[1]:0} ms");
     }
 
+    private const int Repeats = 7;
+
+    // A slide, then what the settled answer takes from the moment it is asked for.
+    private const string Release =
+        """
+        async times => {
+          const root = document.querySelector(".board"), slide = root.querySelector("[data-slide=height]"), found = [];
+          const painted = () => new Promise(done => new MutationObserver((_, seen) => { seen.disconnect(); done(); }).observe(root, { attributeFilter: ["data-painted"] }));
+          for (let k = 0; k < times; k++) {
+            let next = painted();
+            slide.value = slide.valueAsNumber + 0.3;
+            slide.dispatchEvent(new Event("input", { bubbles: true }));
+            await next;
+            next = painted();
+            const start = performance.now();
+            slide.dispatchEvent(new Event("change", { bubbles: true }));
+            await next;
+            // Key presses that follow each other are one step, so the program is asked 400 ms later.
+            found.push(performance.now() - start - 400);
+          }
+          return found;
+        }
+        """;
+
     [Fact(Explicit = true)]
     public async Task Board_HeldForTenMinutes_StaysSmall()
     {
@@ -99,7 +158,7 @@ public sealed class Measured(Served served, ITestOutputHelper output)
     {
         await page.EvaluateAsync<double[]>(Move, new { field, moves = 20 });
         double[] times = [.. (await page.EvaluateAsync<double[]>(Move, new { field, moves = 120 })).Order()];
-        Say($"{field,-8} with {shown,-7} input to painted p50 {times[60]:0.0} ms, p95 {times[114]:0.0} ms, worst {times[^1]:0.0} ms");
+        Say($"{field,-12} with {shown,-8} input to painted p50 {times[60]:0.0} ms, p95 {times[114]:0.0} ms, worst {times[^1]:0.0} ms");
     }
 
     private void Say(FormattableString text) => output.WriteLine(text.ToString(System.Globalization.CultureInfo.InvariantCulture));

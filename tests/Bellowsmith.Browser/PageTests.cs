@@ -27,13 +27,29 @@ public sealed class PageTests(Served served)
             IPage page = address.Length > 0 ? await served.Board(scheme: scheme, kit: address) : await served.NewPage(scheme: scheme);
             if (address.Length == 0) await page.GotoAsync("");
             await Assertions.Expect(page).Not.ToHaveTitleAsync(""); // Blazor takes it away and gives it back when it comes alive
-            if (open.Length > 0) await page.Locator($"[data-question={open}] > summary").ClickAsync();
-            foreach (ILocator more in await page.Locator("details.more:visible > summary").AllAsync()) await more.ClickAsync();
-            AxeResult result = await page.RunAxe();
-            Assert.Empty(result.Violations.Where(v => v.Impact is "serious" or "critical")
-                .Select(v => $"{scheme} {v.Id}: {v.Help}: {string.Join("; ", v.Nodes.Take(3).Select(n => n.Html))}"));
-            await page.Context.CloseAsync();
+            await NothingSerious(page, open, $"{scheme}");
         }
+    }
+
+    [Theory]
+    [InlineData("geometry")]
+    [InlineData("wheel")]
+    [InlineData("touch")]
+    public async Task Axe_OnAPhone_FindsNothingSerious(string open) => await NothingSerious(await served.Board(390, 844), open, "phone");
+
+    private static async Task NothingSerious(IPage page, string open, string where)
+    {
+        if (open.Length > 0)
+        {
+            await page.Locator($"[data-question={open}] > summary").ClickAsync();
+            await BoardTests.Settled(page);
+        }
+
+        foreach (ILocator more in await page.Locator("details.more:visible > summary").AllAsync()) await more.ClickAsync();
+        AxeResult result = await page.RunAxe();
+        Assert.Empty(result.Violations.Where(v => v.Impact is "serious" or "critical")
+            .Select(v => $"{where} {v.Id}: {v.Help}: {string.Join("; ", v.Nodes.Take(3).Select(n => n.Html))}"));
+        await page.Context.CloseAsync();
     }
 
     [Fact] // a figure that was drawn wide must not hold its question open wider than the window or the paper

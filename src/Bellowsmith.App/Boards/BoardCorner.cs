@@ -9,15 +9,15 @@ using Bellowsmith.Physics;
 namespace Bellowsmith.App.Boards;
 
 /// <summary>
-/// One corner of the car on the board: what its linkage does, how it is aligned, which wheel fits. The linkage is put together once; an answer
-/// is made again only where it is due.
+/// One corner of the car on the board: what its linkage does, how it is aligned, which wheel fits. Spring and linkage are settled once; an
+/// answer is made again only where it is due.
 /// </summary>
 public sealed class BoardCorner
 {
     private const double UsualTravel_m = 0.060, UsualRack_m = 0.060;
 
     private readonly Axle _axle;
-    private readonly Linkage? _linkage;
+    private readonly Kept<string, WheelCorner> _settled;
     private readonly Kept<(string Load, double Height_m), WheelCorner> _corner;
     private readonly Kept<(WheelCorner Corner, RoadWheel Wheel, double Spacer_m), WheelFitResult> _fit;
     private readonly Kept<(WheelFitResult Fit, double Camber_rad), WheelFitResult> _tilted;
@@ -29,14 +29,14 @@ public sealed class BoardCorner
     public BoardCorner(Kit kit, AxleEnd end, Func<double, Kit> standing)
     {
         _axle = kit.Car.At(end)!;
-        _linkage = Part?.Linkage();
-        (Lowering, GeometryFaults) = Faulty.Of(() => LoweringQuestion.Of(kit, end) is var (part, question) ? LoweringStudy.Answer(part, question) : null!);
+        (Lowering, GeometryFaults) = Faulty.Of(() => Lowered(kit, end));
         (AlignmentCase? aligned, AlignmentFaults) = Faulty.Of(() => AlignmentCase.Of(kit, end, new AlignmentQuestion()));
         _aligned = new(question => AlignmentStudy.Answer(aligned!, question));
-        _corner = new(key => WheelCorner.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)));
+        _settled = new(load => WheelCorner.Of(kit, new StudyConditions(Load: load)));
+        _corner = new(key => _settled.Of(key.Load).At(key.Height_m));
         _fit = new(key => WheelFitStudy.Answer(key.Corner, new WheelFitQuestion(_axle.Wheel!, key.Wheel, key.Spacer_m).With(kit.Margins)));
-        Touch = new(kit, standing);
         _tilted = new(key => WheelFitStudy.Again(key.Fit, key.Camber_rad));
+        Touch = new(kit, standing);
     }
 
     /// <summary>What the questions lack; empty where they can be answered.</summary>
@@ -58,23 +58,29 @@ public sealed class BoardCorner
     /// <param name="due">Which questions are answered anew; the others keep the answer they have.</param>
     public BoardCornerView At(StrutCase strut, TravelResult? travel, CornerAsked asked, Due due)
     {
-        double height = strut.Design.DriveHeight_m!.Value;
-        WheelCorner corner = due.Of(Questions.Wheel) || _corner.Last is null ? _corner.Of((strut.Load, height)) : _corner.Last;
+        // Under a hand elsewhere nobody sees the corner: it keeps its place until the hand lets go.
+        bool seen = due.Of(Questions.Geometry) || due.Of(Questions.Wheel) || due.Of(Questions.Touch);
+        WheelCorner corner = !seen && _corner.Last is { } last ? last : _corner.Of((strut.Load, strut.Design.DriveHeight_m!.Value));
         return new BoardCornerView
         {
             Asked = asked,
             Part = Part,
-            Linkage = _linkage,
+            Corner = corner,
             Own = _axle.Wheel,
             FullBump_m = travel?.FullBump.WheelTravel_m ?? UsualTravel_m,
             FullDroop_m = travel?.FullDroop.WheelTravel_m ?? -UsualTravel_m,
             RackTravel_m = Part?.RackTravel_m ?? UsualRack_m,
-            Bodies = corner.Bodies,
             Lowering = Lowering,
             Aligned = AlignmentFaults.Count == 0 ? _aligned.Of(new AlignmentQuestion(asked.Camber_rad, asked.Toe_rad)) : null,
             Fit = due.Of(Questions.Wheel) ? Fit(corner, asked) : _tilted.Last,
-            Swept = Touch.At(strut.Load, height, Tried(asked), asked, due),
+            Swept = Touch.At(corner, Tried(asked), asked, due),
         };
+    }
+
+    private static LoweringResult Lowered(Kit kit, AxleEnd end)
+    {
+        (SuspensionPart part, LoweringQuestion question) = LoweringQuestion.Of(kit, end);
+        return LoweringStudy.Answer(part, question);
     }
 
     private WheelFitResult? Fit(WheelCorner corner, CornerAsked asked) => Tried(asked) is { } tried

@@ -2,7 +2,6 @@ using Bellowsmith.Kits;
 using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Studies.Alignment;
-using Bellowsmith.Kits.Studies.Bodies;
 using Bellowsmith.Kits.Studies.Clearance;
 using Bellowsmith.Kits.Studies.Lowering;
 using Bellowsmith.Kits.Studies.WheelFit;
@@ -17,7 +16,8 @@ public sealed record BoardCornerView
 
     public required SuspensionPart? Part { get; init; }
 
-    public required Linkage? Linkage { get; init; }
+    /// <summary>What was settled of it at this load and drive height.</summary>
+    public required WheelCorner Corner { get; init; }
 
     /// <summary>The wheel the car was measured with.</summary>
     public required RoadWheel? Own { get; init; }
@@ -28,8 +28,6 @@ public sealed record BoardCornerView
 
     public required double RackTravel_m { get; init; }
 
-    public required CornerBodies? Bodies { get; init; }
-
     public required LoweringResult? Lowering { get; init; }
 
     public required AlignmentResult? Aligned { get; init; }
@@ -37,6 +35,8 @@ public sealed record BoardCornerView
     public required WheelFitResult? Fit { get; init; }
 
     public required ClearanceResult? Swept { get; init; }
+
+    public Linkage? Linkage => Corner.Adjuster.Linkage;
 
     public string OwnWheel => Own is { } wheel ? WheelText.Of(wheel) : "";
 
@@ -61,7 +61,7 @@ public sealed record BoardCornerView
     {
         if (Here is not { } here) yield break;
         CornerViews views = new(
-            new CornerScene { Part = Part!, Here = here, Before = Before, Wheel = Own is { } own ? (own, 0) : null, Bodies = Bodies }, units, text_mm);
+            new CornerScene { Part = Part!, Here = here, Before = Before, Wheel = Own is { } own ? (own, 0) : null, Bodies = Corner.Bodies }, units, text_mm);
         foreach (CarView view in views.All()) yield return (view.From.ToString().ToLowerInvariant(), view);
     }
 
@@ -75,7 +75,7 @@ public sealed record BoardCornerView
             Part = Part!,
             Here = look.State,
             Wheel = (wheel, new WheelChange(Own!, wheel, swept.Question.Spacer_m).Shift_m),
-            Bodies = Bodies,
+            Bodies = Corner.Bodies,
             Handles = (CornerAsking.TouchTravel, CornerAsking.TouchRack),
             Gaps = [.. look.Pairs.Where((pair, k) => k == 0 || !pair.Holds).Take(MostShown)
                 .Select((pair, k) => new ViewGap($"gap{k}", ClearanceWords.Name(pair.Pair), pair.Gap.On, pair.Gap.Other, pair.Gap.Distance_m, pair.Holds))],
@@ -85,7 +85,7 @@ public sealed record BoardCornerView
     }
 
     /// <summary>How near every pair is where it is looked at.</summary>
-    public ClearanceLook? Look => Swept is { } swept ? ClearanceLook.Of(swept, Touch.Travel_m, Touch.Rack_m) : null;
+    public ClearanceLook? Look => field ??= Swept is { } swept ? ClearanceLook.Of(swept, Touch.Travel_m, Touch.Rack_m) : null;
 
     private const int MostShown = 4;
 
@@ -99,7 +99,7 @@ public sealed record BoardCornerView
             Here = look.State,
             Wheel = (fit.Question.New, look.Outward_m),
             OtherWheel = fit.Question.New == Own ? null : Linkage?.At(LookedAt_m).State is { } at ? (Own!, at) : null,
-            Bodies = Bodies,
+            Bodies = Corner.Bodies,
             UpperHalf = true,
             Gaps = [.. look.Gaps.Select(gap => new ViewGap($"gap{gap.Place}", WheelWords.Where(gap.Place), gap.Gap.On, gap.Gap.Other, gap.Gap.Distance_m, gap.Holds))],
         };

@@ -48,7 +48,8 @@ public sealed class BoardFrame
 
     public IReadOnlyList<Chart> Geometry => field ??= View.Corner.Lowering is { } lowering ? new LinkageCharts(lowering, View.Units).All() : [];
 
-    public IReadOnlyList<Chart> Wheel => field ??= View.Corner.Fit is { } fit && new WheelCharts(fit, View.Units).Camber() is { } chart ? [chart] : [];
+    /// <summary>Takes too long to be drawn where nobody looks: empty where its question is closed.</summary>
+    public IReadOnlyList<Chart> Wheel => field ??= _board.Open == Questions.Wheel && View.Corner.Fit is { } fit && new WheelCharts(fit, View.Units).Camber() is { } chart ? [chart] : [];
 
     /// <summary>Views of the car in the question that is open.</summary>
     public IReadOnlyList<(string Id, CarView View)> Views => field ??= [.. _board.Open switch

@@ -3,6 +3,7 @@ using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.Clearance;
 using Bellowsmith.Kits.Studies.LowerMounting;
 using Bellowsmith.Kits.Studies.Mount;
+using Bellowsmith.Kits.Studies.WheelFit;
 using Bellowsmith.Kits.Tables;
 using Bellowsmith.Physics;
 
@@ -15,7 +16,7 @@ namespace Bellowsmith.App.Boards;
 public sealed class BoardTouch
 {
     private readonly Kit _kit;
-    private readonly Kept<(string Load, double Height_m), ClearanceCase> _corner;
+    private readonly Kept<WheelCorner, ClearanceCase> _corner;
     private readonly Kept<(string Load, double Height_m), MountResult> _mount;
     private readonly Kept<(string Load, double Height_m), LowerMountResult> _lower;
     private readonly Kept<(ClearanceCase Corner, ClearanceQuestion Question), ClearanceResult> _whole, _live;
@@ -24,12 +25,11 @@ public sealed class BoardTouch
     /// <param name="standing">The kit with its strut at another drive height.</param>
     public BoardTouch(Kit kit, Func<double, Kit> standing)
     {
-        (_, Faults) = Faulty.Of(() => ClearanceCase.Of(kit, new StudyConditions())[0]);
-        _kit = kit;
+        (_kit, Faults) = (kit, ClearanceCase.Lacks(kit));
         _mount = new(key => MountStudy.Answer(MountCase.Of(standing(key.Height_m), new StudyConditions(Load: key.Load)), new MountQuestion()));
         _lower = new(key => LowerMountStudy.Answer(new LowerMountQuestion(
             StrutCases.Of(standing(key.Height_m), new StudyConditions(Load: key.Load), LowerMountStudy.Needs)[0], kit.Car.At(kit.Struts().Single().End)?.Suspension)));
-        _corner = new(key => ClearanceCase.Of(standing(key.Height_m), new StudyConditions(Load: key.Load))[0]);
+        _corner = new(corner => ClearanceCase.Around(kit, corner));
         _whole = new(key => ClearanceStudy.Answer(key.Corner, key.Question));
         _live = new(key => ClearanceStudy.Answer(key.Corner, key.Question));
     }
@@ -48,10 +48,10 @@ public sealed class BoardTouch
     public LowerMountResult? LowerMount(string load, double height_m) => LowerMountFaults.Count > 0 ? null : _lower.Of((load, height_m));
 
     /// <summary>Null where the kit says too little, and before it was first open at this setting.</summary>
-    public ClearanceResult? At(string load, double height_m, RoadWheel? wheel, CornerAsked asked, Due due)
+    public ClearanceResult? At(WheelCorner settled, RoadWheel? wheel, CornerAsked asked, Due due)
     {
         if (Faults.Count > 0 || (_whole.Last is null && !due.IsOpen(Questions.Touch))) return null;
-        ClearanceCase corner = _corner.Of((load, height_m));
+        ClearanceCase corner = _corner.Of(settled);
         ClearanceQuestion question = new()
         {
             Wheel = wheel,

@@ -25,7 +25,7 @@ public static class BoardWords
         CornerAsking.Say(board, view, say);
         CornerWords.Geometry(board, view, say);
         CornerWords.Alignment(view, say);
-        CornerWords.Wheel(view, say);
+        CornerWords.Wheel(board, view, say);
         CornerWords.Touch(board, view, say);
         Split(say, "map.answer", board.RideFaults.Count > 0 ? NotYet(board.RideFaults) : MapHints.Before, "\0", "\0");
         say["state"] = board.SaveWords.Length > 0 && !board.IsChanged ? board.SaveWords

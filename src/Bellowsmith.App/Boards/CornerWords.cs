@@ -49,7 +49,7 @@ public static class CornerWords
             : "The parts do not go there.";
     }
 
-    public static void Wheel(BoardView view, Dictionary<string, string> say)
+    public static void Wheel(KitBoard board, BoardView view, Dictionary<string, string> say)
     {
         BoardCornerView corner = view.Corner;
         if (corner.Fit is not { } fit)
@@ -64,7 +64,7 @@ public static class CornerWords
         say["wheel.change"] = own ? "" : words.Change();
         say["wheel.road"] = own ? "" : words.Road();
         say["wheel.made"] = fit.New is { } gaps ? $"Camber is changed by the {WheelWords.MadeAt(fit.Corner.Adjuster.MadeAt)}: {words.Place(gaps)}." : "";
-        say["wheel.enough"] = fit.LeastCamber is { Camber_rad: < -1e-5 } least && Math.Abs(least.Camber_rad - corner.Asked.CamberChange_rad) > 1e-5 ? $"Take {LinkageWords.Angle(least.Camber_rad)}" : "";
+        say["wheel.enough"] = board.Open == Questions.Wheel && fit.LeastCamber is { Camber_rad: < -1e-5 } least && Math.Abs(least.Camber_rad - corner.Asked.CamberChange_rad) > 1e-5 ? $"Take {LinkageWords.Angle(least.Camber_rad)}" : "";
         say["wheel.looked"] = corner.Asked.LookedAt_m is null ? "" : "Where it comes nearest";
     }
 }

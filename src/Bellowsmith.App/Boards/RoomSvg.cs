@@ -14,7 +14,7 @@ public static class RoomSvg
 {
     public const int Width = 640, Height = 360;
 
-    private const int Left = 58, Right = 8, Top = 8, Bottom = 40, LeastLetters = 22;
+    private const int Left = 58, Right = 8, Top = 8, Bottom = 34, LeastLetters = 22;
 
     // As much room as no shade tells from more, in metres.
     private const double Plenty_m = 0.010;
@@ -39,7 +39,7 @@ public static class RoomSvg
         string kind = double.IsNaN(room) ? "none" : room < 0 ? "short" : "free";
         double shade = kind switch { "short" => 0.35 + 0.5 * Math.Min(1, -room / plenty), "free" => 0.28 * Math.Max(0, 1 - room / plenty), _ => 0 };
         svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"room {kind}\" data-place=\"{place.Travel_m:R} {place.Rack_m:R}\" x=\"{x:0.#}\" y=\"{y:0.#}\" width=\"{right - x:0.#}\" height=\"{bottom - y:0.#}\" fill-opacity=\"{shade:0.##}\"/>");
-        if (kind == "short" && right - x > LeastLetters) Word(svg, (x + right) / 2, (y + bottom) / 2, "middle", LinkageWords.Number(room, map.Decimals > 1 ? "0.00" : "0"));
+        if (kind == "short" && right - x > LeastLetters) Word(svg, (x + right) / 2, (y + bottom) / 2, "middle", LinkageWords.Number(room, map.Decimals > 1 ? "0.00" : "0"), "by");
     }
 
     private static void Ring(StringBuilder svg, ClearanceMap map, (double Rack, double Travel) at) =>
@@ -47,9 +47,10 @@ public static class RoomSvg
 
     private static void Axes(StringBuilder svg, ClearanceMap map)
     {
-        foreach (double travel in Marked(map.Y)) Word(svg, Left - 6, Y(map, travel), "end", Number(travel, map));
-        foreach (double rack in Marked(map.X)) Word(svg, X(map, rack), Height - Bottom + 14, "middle", Number(rack, map));
-        Word(svg, (Left + Width - Right) / 2.0, Height - 8, "middle", $"{map.X.Axis.Title}, {map.X.Axis.Unit}; upward {map.Y.Axis.Title}, {map.Y.Axis.Unit}");
+        foreach (double travel in Marked(map.Y)) Word(svg, Left - 6, Y(map, travel), "end", Number(travel, map), "at");
+        double[] racks = Marked(map.X);
+        for (int k = 0; k < racks.Length; k++)
+            Word(svg, X(map, racks[k]), Height - Bottom + 18, k > 0 && k == racks.Length - 1 ? "end" : "middle", Number(racks[k], map), "at");
     }
 
     // Both ends and the middle, where it is.
@@ -61,6 +62,6 @@ public static class RoomSvg
 
     private static double Y(ClearanceMap map, double travel) => Height - Bottom - (travel - map.Y.Edges[0]) / (map.Y.Edges[^1] - map.Y.Edges[0]) * (Height - Top - Bottom);
 
-    private static void Word(StringBuilder svg, double x, double y, string anchor, string text) => svg.Append(CultureInfo.InvariantCulture,
-        $"<text class=\"words\" x=\"{x:0.#}\" y=\"{y:0.#}\" text-anchor=\"{anchor}\" dominant-baseline=\"central\">{text}</text>");
+    private static void Word(StringBuilder svg, double x, double y, string anchor, string text, string kind) => svg.Append(CultureInfo.InvariantCulture,
+        $"<text class=\"words {kind}\" x=\"{x:0.#}\" y=\"{y:0.#}\" text-anchor=\"{anchor}\" dominant-baseline=\"central\">{text}</text>");
 }

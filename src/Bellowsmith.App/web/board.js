@@ -150,7 +150,7 @@ class Board {
     if (open !== this.open) this.choose("open", this.open = open);
     if (!details.open) return;
     const { top } = details.getBoundingClientRect();
-    if (top < parseFloat(getComputedStyle(details).scrollMarginTop) || top > innerHeight / 2) details.scrollIntoView({ block: "start" });
+    if (top < parseFloat(getComputedStyle(details).scrollMarginTop) || top > innerHeight / 3) details.scrollIntoView({ block: "start" });
   }
 
   swipe(id) {

@@ -83,10 +83,12 @@ export class Plot {
     return rows;
   }
 
-  // Curves that end at the right edge are named beside it, in as many lines as the margin asks.
+  // Curves that end at the right edge are named beside it, in as many lines as the margin asks; several levels among them too.
   nameEnds(width) {
-    const { x, curves } = this.chart, most = Math.max(64, width * 0.16), edge = x.high - 0.06 * (x.high - x.low);
-    this.ends = (curves.length > 1 ? curves : []).filter(c => c.label && c.labelAt >= 0 && c.x[c.labelAt] >= edge).map(one => {
+    const { x, curves, limits } = this.chart, most = Math.max(78, width * 0.16), edge = x.high - 0.06 * (x.high - x.low);
+    const ending = all => all.length > 1 ? all.filter(c => c.label && c.labelAt >= 0 && c.x[c.labelAt] >= edge) : [];
+    const ended = ending(curves);
+    this.ends = [...ended, ...ended.length ? ending(limits) : []].map(one => {
       const lines = [];
       for (const word of one.label.split(" ")) {
         const longer = lines.length ? `${lines.at(-1)} ${word}` : word;
@@ -158,7 +160,7 @@ export class Plot {
     const say = (words, x, y, colour, more = {}) => words && label(context, colours, words, x, y, { colour, within: box, taken, ...more });
     for (const limit of [...chart.limits, ...chart.centres]) {
       const k = limit.labelAt, y = at.y(limit.y[k]);
-      if (k >= 0 && y >= box.top && y <= box.bottom) say(limit.label, box.right - 4, y + 11, this.isWanted(limit) ? colours.accent : colours.quiet, { align: "right" });
+      if (k >= 0 && y >= box.top && y <= box.bottom && !this.ends.some(end => end.one === limit)) say(limit.label, box.right - 4, y + 11, this.isWanted(limit) ? colours.accent : colours.quiet, { align: "right" });
     }
     this.endNames(at);
     this.middleNames(at, say);
@@ -207,7 +209,7 @@ export class Plot {
       context.strokeStyle = colours.rule;
       context.lineWidth = 1;
       if (Math.abs(top + height / 2 - at) > 2) line(context, Math.min(from + 2, box.right), at, box.right + 7, top + height / 2);
-      context.fillStyle = this.colourOf(one);
+      context.fillStyle = this.chart.limits.includes(one) ? colours.quiet : this.colourOf(one);
       context.font = colours.font(12, one.kind === "Setting" ? 620 : 500);
       for (const [k, words] of lines.entries()) context.fillText(words, box.right + 9, top + (k + 0.5) * lineOfWords);
     }

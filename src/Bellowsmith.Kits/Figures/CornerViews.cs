@@ -44,8 +44,8 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
         Strut();
         Before();
         Links(DrawingRole.Outline, scene.Here);
-        own();
         Gaps();
+        own();
         return new CarView { From = from, Shapes = [.. _pen.Shapes], Handles = handles, Frame = _frame, Summary = summary };
     }
 
@@ -125,7 +125,7 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
             labels.Add((DrawingRole.Before, was, $"was {old} over it"));
         }
 
-        _pen.Beside("rollCentre", labels);
+        _pen.Beside("rollCentre", labels, _frame);
     }
 
     private (DrawingPoint At, string Height) RollCentre(LinkageState state)
@@ -134,18 +134,19 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
         return (new(0, On(state.ContactPoint).Y + height * 1000), units.Text(Dimension.Length, height));
     }
 
-    private void Camber() => _pen.Words(DrawingRole.Accent, "camber", new(On(scene.Here.WheelCentre).X, On(scene.Here.WheelCentre).Y + TyreRadius_mm + 1.1 * text_mm),
-        $"camber {Degrees(scene.Here.Camber_rad)}", TextAnchor.Middle);
+    private void Camber() => OverTheTyre("camber", scene.Here.Camber_rad);
 
-    private void Toe() => _pen.Words(DrawingRole.Accent, "toe", new(On(scene.Here.WheelCentre).X, On(scene.Here.WheelCentre).Y + TyreRadius_mm + 1.1 * text_mm),
-        $"toe {Degrees(scene.Here.Toe_rad)}", TextAnchor.Middle);
+    private void Toe() => OverTheTyre("toe", scene.Here.Toe_rad);
 
-    private void Gaps()
+    private void OverTheTyre(string what, double angle_rad)
     {
-        // In one another, the other's place lies behind the first's.
-        foreach (ViewGap gap in scene.Gaps)
-            _pen.Gap(gap.Holds ? DrawingRole.Accent : DrawingRole.Miss, gap.Id, On(gap.Gap_m < 0 ? gap.To : gap.From), On(gap.Gap_m < 0 ? gap.From : gap.To), $"{gap.Name} {units.Text(Dimension.Length, gap.Gap_m)}", _frame);
+        DrawingPoint centre = On(scene.Here.WheelCentre);
+        _pen.Over(DrawingRole.Accent, what, new(centre.X, centre.Y + TyreRadius_mm + 1.1 * text_mm), $"{what} {Degrees(angle_rad)}", _frame);
     }
+
+    // In one another, the other's place lies behind the first's.
+    private void Gaps() => _pen.Gaps(
+        [.. scene.Gaps.Select(gap => (gap.Holds ? DrawingRole.Accent : DrawingRole.Miss, gap.Id, On(gap.Gap_m < 0 ? gap.To : gap.From), On(gap.Gap_m < 0 ? gap.From : gap.To), gap.Name, units.Text(Dimension.Length, gap.Gap_m)))], _frame);
 
     // Bellows, strut and wheel bulge; from above a strut is seen end on.
     private void Outline(DrawingRole role, string part, RevolvedBody body, DrawingFill fill = DrawingFill.None)
@@ -172,11 +173,24 @@ public sealed class CornerViews(CornerScene scene, DisplayUnits units, double te
         DrawingPoint centre = On(rest.WheelCentre);
         IEnumerable<DrawingPoint> points = scene.Part.Points.Values.Concat(scene.Part.ArchEdge).Concat(scene.Part.Tower).Concat(scene.Part.Liner).Select(On);
         (double across, double up) = _from switch { Viewpoint.Front => (reach, radius), Viewpoint.Side => (radius, radius), _ => (reach, radius) };
-        DrawingPoint[] all = [.. points, new(centre.X - across, centre.Y - up), new(centre.X + across, centre.Y + up)];
+        DrawingPoint[] all = [.. points, .. _from == Viewpoint.Plan ? Steered(reach - 60) : [], new(centre.X - across, centre.Y - up), new(centre.X + across, centre.Y + up)];
         double drop = _from == Viewpoint.Plan || scene.Before is null ? 0 : (scene.Part.LoweredBy_m ?? 0) * 1000;
         double left = _from == Viewpoint.Front && scene.Before is not null ? 0 : all.Min(p => p.X);
         if (scene.UpperHalf) return new(On(scene.Here.Strut.Bottom).X - 5 * Margin_mm, centre.Y - Margin_mm, all.Max(p => p.X) + 4 * Margin_mm, all.Max(p => p.Y) + Margin_mm);
         return new(left - Margin_mm, all.Min(p => p.Y) - Margin_mm - drop, all.Max(p => p.X) + Margin_mm, all.Max(p => p.Y) + Margin_mm + text_mm);
+    }
+
+    // The tyre's corners from above at either lock.
+    private IEnumerable<DrawingPoint> Steered(double half_mm)
+    {
+        double rack = scene.Part.RackTravel_m ?? 0;
+        foreach (double lock_m in (double[])[-rack, rack])
+        {
+            if (scene.Here.Linkage.At(0, lock_m).State is not { } state) continue;
+            Point ahead = new Point(1, 0, 0).SquareTo(state.WheelAxis).Unit();
+            foreach ((double along, double across) in ((double, double)[])[(1, 1), (1, -1), (-1, 1), (-1, -1)])
+                yield return On(state.WheelCentre + along * TyreRadius_mm / 1000 * ahead + across * half_mm / 1000 * state.WheelAxis);
+        }
     }
 
     private double TyreRadius_mm => (scene.Wheel?.Wheel.FreeRadius_m ?? scene.Part.WheelRadius_m) * 1000;

@@ -81,4 +81,26 @@ public sealed class KitBoardTests
         Assert.Equal(board.View().Damping!.Chosen!.Click, board.View().Setting.Click);
         Assert.True(board.CanUndo);
     }
+
+    [Fact]
+    public void Wheel_Closed_IsAnsweredWithoutItsFigure()
+    {
+        KitBoard board = new(_kit);
+        BoardFrame closed = new(board);
+        board.Choose("open", Questions.Wheel);
+
+        Assert.Empty(closed.Wheel);
+        Assert.StartsWith("The car's own", closed.Say["wheel.answer.0"], StringComparison.Ordinal);
+        Assert.Equal("wheelCamber", Assert.Single(new BoardFrame(board).Wheel).Id);
+    }
+
+    [Fact]
+    public void Look_AskedTwiceInAView_IsReckonedOnce()
+    {
+        KitBoard board = new(_kit);
+        board.Choose("open", Questions.Touch);
+
+        Assert.Same(board.View().Corner.Look, board.View().Corner.Look);
+        Assert.NotNull(board.View().Corner.Look);
+    }
 }

@@ -20,10 +20,13 @@ public sealed class CornerBodies
 
     /// <param name="strut">The strut under its load.</param>
     /// <param name="driveHeight_m">Spring height at wheel travel 0.</param>
-    public CornerBodies(StrutCase strut, double driveHeight_m)
+    public CornerBodies(StrutCase strut, double driveHeight_m) : this(strut, new(strut, 2 * StrutLayout.PlateOf_mm(strut)), driveHeight_m)
     {
-        (DriveHeight_m, _strut, _spring) = (driveHeight_m, strut, strut.Spring(driveHeight_m));
-        _wall = new(strut, 2 * StrutLayout.PlateOf_mm(strut));
+    }
+
+    private CornerBodies(StrutCase strut, BellowsWall wall, double driveHeight_m)
+    {
+        (_strut, _spring, _wall, DriveHeight_m) = (strut, strut.Spring(driveHeight_m), wall, driveHeight_m);
         _layout = new(strut, driveHeight_m);
         (_plate_m, _ring_m) = (_layout.Plate_mm / 1000, (_wall.RingRadius_mm + 4) / 1000);
     }
@@ -32,6 +35,9 @@ public sealed class CornerBodies
 
     /// <summary>What another bar adds to the bellows' outer diameter at drive height; null where no mould says.</summary>
     public double? SwellingPerBar_m => _wall.SwellingPerBar_mm(DriveHeight_m * 1000) / 1000;
+
+    /// <summary>The same strut with its spring at another height at drive: its wall is not calibrated anew.</summary>
+    public CornerBodies At(double driveHeight_m) => new(_strut, _wall, driveHeight_m);
 
     /// <summary>Spring height at a place of the linkage.</summary>
     public double SpringHeight_m(LinkageState state) => DriveHeight_m - state.Strut.Compression_m;

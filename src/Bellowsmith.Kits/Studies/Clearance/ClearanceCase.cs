@@ -42,10 +42,18 @@ public sealed class ClearanceCase
     /// <exception cref="FaultsException">No axle has both its points and its wheel.</exception>
     public static IReadOnlyList<ClearanceCase> Of(Kit kit, StudyConditions conditions)
     {
+        Kit[] known = [.. Singly(kit).Where(one => Lacks(one).Count == 0)];
+        return known.Length > 0 ? [.. known.Select(one => Around(one, WheelCorner.Of(one, conditions)))] : throw new FaultsException([.. Singly(kit).SelectMany(Lacks)]);
+    }
+
+    /// <summary>Of a kit with one strut that lacks nothing, its corner settled before.</summary>
+    public static ClearanceCase Around(Kit kit, WheelCorner corner) => new(kit, corner);
+
+    /// <summary>What of points and wheel a kit with one strut lacks.</summary>
+    public static IReadOnlyList<Fault> Lacks(Kit kit)
+    {
         List<Fault> faults = [];
-        Kit[] known = [.. Singly(kit).Where(one => SuspensionNeeds.Points(one, one.Struts().Single().End, faults) is not null && HasWheel(one, faults))];
-        if (known.Length == 0) throw new FaultsException(faults);
-        return [.. known.Select(one => new ClearanceCase(one, WheelCorner.Of(one, conditions)))];
+        return SuspensionNeeds.Points(kit, kit.Struts().Single().End, faults) is not null && HasWheel(kit, faults) ? [] : faults;
     }
 
     private static bool HasWheel(Kit kit, List<Fault> faults)

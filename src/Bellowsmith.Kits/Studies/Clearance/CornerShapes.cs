@@ -36,7 +36,7 @@ internal sealed class CornerShapes
     public static CornerShapes Of(ClearanceCase corner, ClearanceQuestion question, Linkage linkage)
     {
         RoadWheel old = corner.Corner.MeasuredWheel, wheel = question.Wheel ?? old;
-        CornerBodies? bodies = corner.Corner.Bodies is { } known && question.Thread_m != 0 ? new(corner.Corner.Travel!.Case, known.DriveHeight_m - question.Thread_m) : corner.Corner.Bodies;
+        CornerBodies? bodies = corner.Corner.Bodies is { } known && question.Thread_m != 0 ? known.At(known.DriveHeight_m - question.Thread_m) : corner.Corner.Bodies;
         return new(corner.Part, linkage, bodies, wheel, new WheelChange(old, wheel, question.Spacer_m).Shift_m);
     }
 

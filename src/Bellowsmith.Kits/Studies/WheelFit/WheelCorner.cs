@@ -14,15 +14,15 @@ public sealed class WheelCorner
     public const double UsualBump_m = 0.060;
 
     private readonly string _kitFile;
+    private readonly Lazy<CornerBodies?> _bodies;
 
-    private WheelCorner(string kitFile, AxleEnd end, Axle axle, StrutDesign design, LoadCase load, StrutCase? strut)
+    private WheelCorner(string kitFile, AxleEnd end, Axle axle, CamberAdjuster adjuster, LoadCase load, StrutCase? strut, WheelCorner? before = null)
     {
-        (_kitFile, End, Axle, Load) = (kitFile, end, axle, load);
-        Adjuster = new(end, axle.Suspension, design.Adjusters);
+        (_kitFile, End, Axle, Adjuster, Load) = (kitFile, end, axle, adjuster, load);
         Travel = strut is null ? null : TravelStudy.Answer(strut);
         Unsettled = Travel is null ? strut : null;
         (FullBump_m, FullBumpKnown) = Travel?.FullBump.WheelTravel_m is { } bump ? (bump, true) : (UsualBump_m, false);
-        if (strut is not null && Travel?.Drive.SpringHeight_m is { } height) Bodies = new(strut, height);
+        _bodies = new(() => Travel?.Drive.SpringHeight_m is not { } height ? null : before?.Bodies?.At(height) ?? new(Travel.Case, height));
     }
 
     public AxleEnd End { get; }
@@ -40,7 +40,7 @@ public sealed class WheelCorner
     public StrutCase? Unsettled { get; }
 
     /// <summary>Bellows and strut; null where the kit has no air spring or does not say how high it stands.</summary>
-    public CornerBodies? Bodies { get; }
+    public CornerBodies? Bodies => _bodies.Value;
 
     /// <summary>The wheel the car was measured with.</summary>
     /// <exception cref="FaultsException">The car does not say.</exception>
@@ -71,8 +71,13 @@ public sealed class WheelCorner
         List<Fault> faults = [];
         LoadCase? load = new StrutNeeds(kit, end, design, faults).LoadCase(conditions.Load);
         if (load is null) throw new FaultsException(faults);
-        return new(kit.File, end, kit.Car.At(end)!, design, load, StrutOf(kit, conditions));
+        Axle axle = kit.Car.At(end)!;
+        return new(kit.File, end, axle, new(end, axle.Suspension, design.Adjusters), load, StrutOf(kit, conditions));
     }
+
+    /// <summary>The same with its spring at another height at drive: neither spring, wall nor linkage is settled anew.</summary>
+    public WheelCorner At(double driveHeight_m) => (Travel?.Case ?? Unsettled) is { } strut
+        ? new(_kitFile, End, Axle, Adjuster, Load, strut with { Design = strut.Design with { DriveHeight_m = driveHeight_m } }, this) : this;
 
     // A kit that lacks what only the strut's bodies need is sound here; those answers stay open.
     private static StrutCase? StrutOf(Kit kit, StudyConditions conditions)

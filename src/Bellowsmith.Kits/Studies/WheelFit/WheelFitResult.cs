@@ -13,24 +13,28 @@ public sealed record WheelOffsets(double Camber_rad, double Least_m, double Grea
     public bool Any => Least_m <= Greatest_m;
 }
 
-/// <summary>Whether a wheel fits, by how much, and what it takes where it does not.</summary>
+/// <summary>Whether a wheel fits, by how much, and what it takes where it does not: that is looked for when it is first asked.</summary>
 public sealed record WheelFitResult
 {
+    internal WheelFitResult(WheelSearch search) => Search = search;
+
+    internal WheelSearch Search { get; }
+
     public required WheelCorner Corner { get; init; }
 
     public required WheelFitQuestion Question { get; init; }
 
     /// <summary>The old wheel, camber as measured.</summary>
-    public required WheelGaps Old { get; init; }
+    public WheelGaps Old => Search.Old;
 
     /// <summary>The least change of camber that gives the arch its margin, none at most; null where none within the adjuster's reach does.</summary>
-    public required WheelGaps? LeastCamber { get; init; }
+    public WheelGaps? LeastCamber => Search.LeastCamber;
 
     /// <summary>What camber buys and costs, camber ascending; empty without points.</summary>
-    public required IReadOnlyList<WheelGaps> TradeOff { get; init; }
+    public IReadOnlyList<WheelGaps> TradeOff => Search.TradeOff;
 
     /// <summary>Which offsets fit, camber as measured and then at the most the adjuster makes; empty where arch or strut are not known.</summary>
-    public required IReadOnlyList<WheelOffsets> Offsets { get; init; }
+    public IReadOnlyList<WheelOffsets> Offsets => Search.Offsets;
 
     /// <summary>The new wheel at the asked camber; null, as all below, where no setting of the adjuster makes that camber.</summary>
     public required WheelGaps? New { get; init; }

@@ -5,21 +5,8 @@ public static class WheelFitStudy
 {
     public static WheelFitResult Answer(WheelCorner corner, WheelFitQuestion question)
     {
-        WheelTrial old = new(corner, question.Old, 0), trial = Trial(corner, question);
-        return Again(new()
-        {
-            Corner = corner,
-            Question = question,
-            Old = old.Gaps(0)!,
-            LeastCamber = WheelSearch.LeastCamber(corner, trial, question),
-            TradeOff = WheelSearch.TradeOff(corner, trial),
-            Offsets = WheelSearch.Offsets(corner, trial, question),
-            New = null,
-            Camber = null,
-            Stance = null,
-            Misses = [],
-            Verdict = default,
-        }, question.Camber_rad);
+        WheelFitResult unasked = new(new(corner, question)) { Corner = corner, Question = question, New = null, Camber = null, Stance = null, Misses = [], Verdict = default };
+        return Again(unasked, question.Camber_rad);
     }
 
     /// <summary>The same wheel at another change of camber, quick enough for a hand that drags it.</summary>
@@ -29,7 +16,7 @@ public static class WheelFitStudy
         WheelCorner corner = before.Corner;
         WheelFitResult result = before with { Question = question, New = null, Camber = null, Stance = null, Misses = [], Verdict = WheelVerdict.DoesNotFit };
         if (CornerTravel.Of(corner, camber_rad) is not { } travel) return result;
-        WheelGaps gaps = Trial(corner, question).Gaps(travel);
+        WheelGaps gaps = before.Search.Gaps(travel);
         WheelMiss[] misses = Misses(gaps, question);
         return result with
         {
@@ -37,7 +24,7 @@ public static class WheelFitStudy
             Camber = CamberShift.Of(corner.Adjuster, travel.Set, question),
             Stance = WheelStance.Of(corner, travel.Set, question),
             Misses = misses,
-            Verdict = Verdict(gaps, misses, before.LeastCamber, question),
+            Verdict = Verdict(gaps, misses, before.Search, question),
         };
     }
 
@@ -48,16 +35,14 @@ public static class WheelFitStudy
         .. Miss(WheelPlace.Tower, gaps.Tower?.Gap_m, question.TowerMargin_m),
     ];
 
-    private static WheelTrial Trial(WheelCorner corner, WheelFitQuestion question) => new(corner, question.New, question.Change.Shift_m);
-
     private static IEnumerable<WheelMiss> Miss(WheelPlace place, double? gap, double margin)
     {
         if (gap is { } known && !Met.AtLeast(known, margin)) yield return new(place, known, margin);
     }
 
-    private static WheelVerdict Verdict(WheelGaps gaps, WheelMiss[] misses, WheelGaps? least, WheelFitQuestion question)
+    private static WheelVerdict Verdict(WheelGaps gaps, WheelMiss[] misses, WheelSearch search, WheelFitQuestion question)
     {
         if (misses.Length == 0 && gaps.WithinAdjuster) return gaps.Arch is null || gaps.Strut is null ? WheelVerdict.NotKnown : WheelVerdict.Fits;
-        return least is { Setting: not null, Strut: not null } && Misses(least, question).Length == 0 ? WheelVerdict.FitsWithCamber : WheelVerdict.DoesNotFit;
+        return search.LeastCamber is { Setting: not null, Strut: not null } least && Misses(least, question).Length == 0 ? WheelVerdict.FitsWithCamber : WheelVerdict.DoesNotFit;
     }
 }

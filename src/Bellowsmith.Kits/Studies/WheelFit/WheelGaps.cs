@@ -14,6 +14,9 @@ public abstract record PassingGap(double Gap_m, double Travel_m)
     // Of parts that keep their distance over the travel, only the search's last digit differs.
     private const double Alike_m = 5e-5;
 
+    /// <summary>Whether a gap of so much or more changes nothing of which one is the least.</summary>
+    internal static bool IsBeyond(double gap_m, IEnumerable<PassingGap> found) => gap_m > found.Min(gap => gap.Gap_m) + Alike_m;
+
     internal static T? Least<T>(IEnumerable<T?> gaps) where T : PassingGap
     {
         T[] known = [.. gaps.OfType<T>()];

@@ -1,26 +1,55 @@
 namespace Bellowsmith.Kits.Studies.WheelFit;
 
-/// <summary>What of camber or offset a wheel needs to keep its margins.</summary>
-internal static class WheelSearch
+/// <summary>
+/// What of camber or offset a wheel needs to keep its margins. None of it depends on the camber asked, and each takes its time: it is looked
+/// for when somebody first asks.
+/// </summary>
+internal sealed class WheelSearch
 {
     private const double Degree = Math.PI / 180, TradeOffLeast_deg = -3, TradeOffGreatest_deg = 1, TradeOffStep_deg = 0.25, MostTilt_rad = 6 * Degree;
     private const double MostShift_m = 0.1, Close_m = 2e-5, CloseCamber_rad = 1e-5;
     private const int MostSteps = 25;
 
-    /// <summary>From −3° to +1°, as far as the adjuster's parts go together; empty without points.</summary>
-    public static WheelGaps[] TradeOff(WheelCorner corner, WheelTrial trial)
+    private readonly WheelCorner _corner;
+    private readonly WheelFitQuestion _question;
+    private readonly WheelTrial _trial;
+    private readonly Lazy<WheelGaps> _old;
+    private readonly Lazy<WheelGaps?> _leastCamber;
+    private readonly Lazy<WheelGaps[]> _tradeOff;
+    private readonly Lazy<WheelOffsets[]> _offsets;
+
+    public WheelSearch(WheelCorner corner, WheelFitQuestion question)
     {
-        if (corner.Adjuster.Linkage is null) return [];
-        int count = (int)Math.Round((TradeOffGreatest_deg - TradeOffLeast_deg) / TradeOffStep_deg) + 1;
-        return [.. Enumerable.Range(0, count).Select(k => trial.Gaps((TradeOffLeast_deg + k * TradeOffStep_deg) * Degree)).OfType<WheelGaps>()];
+        (_corner, _question, _trial) = (corner, question, new(corner, question.New, question.Change.Shift_m));
+        _old = new(() => new WheelTrial(corner, question.Old, 0).Gaps(0)!);
+        (_leastCamber, _tradeOff, _offsets) = (new(FindLeastCamber), new(FindTradeOff), new(FindOffsets));
     }
 
-    /// <summary>The least change that gives the arch its margin: the arch gap falls as the top goes out.</summary>
-    public static WheelGaps? LeastCamber(WheelCorner corner, WheelTrial trial, WheelFitQuestion question)
+    public WheelGaps Old => _old.Value;
+
+    public WheelGaps? LeastCamber => _leastCamber.Value;
+
+    public IReadOnlyList<WheelGaps> TradeOff => _tradeOff.Value;
+
+    public IReadOnlyList<WheelOffsets> Offsets => _offsets.Value;
+
+    /// <summary>What the wheel leaves free over a travel.</summary>
+    public WheelGaps Gaps(CornerTravel travel) => _trial.Gaps(travel);
+
+    // From −3° to +1°, as far as the adjuster's parts go together.
+    private WheelGaps[] FindTradeOff()
     {
-        if (corner.ArchEdge.Count == 0) return null;
-        double most = corner.Adjuster.Reach()?.Least_rad ?? -MostTilt_rad;
-        if (Holds(0)) return trial.Gaps(0);
+        if (_corner.Adjuster.Linkage is null) return [];
+        int count = (int)Math.Round((TradeOffGreatest_deg - TradeOffLeast_deg) / TradeOffStep_deg) + 1;
+        return [.. Enumerable.Range(0, count).Select(k => _trial.Gaps((TradeOffLeast_deg + k * TradeOffStep_deg) * Degree)).OfType<WheelGaps>()];
+    }
+
+    // The arch gap falls as the top goes out.
+    private WheelGaps? FindLeastCamber()
+    {
+        if (_corner.ArchEdge.Count == 0) return null;
+        double most = _corner.Adjuster.Reach()?.Least_rad ?? -MostTilt_rad;
+        if (Holds(0)) return _trial.Gaps(0);
         if (!Holds(most)) return null;
         (double enough, double tooLittle) = (most, 0);
         while (tooLittle - enough > CloseCamber_rad)
@@ -29,46 +58,45 @@ internal static class WheelSearch
             (enough, tooLittle) = Holds(middle) ? (middle, tooLittle) : (enough, middle);
         }
 
-        return trial.Gaps(enough);
+        return _trial.Gaps(enough);
 
-        bool Holds(double camber) => CornerTravel.Of(corner, camber) is { } travel && trial.Arch(travel) is { } arch && Met.AtLeast(arch.Gap_m, question.ArchMargin_m);
+        bool Holds(double camber) => CornerTravel.Of(_corner, camber) is { } travel && _trial.Arch(travel) is { } arch && Met.AtLeast(arch.Gap_m, _question.ArchMargin_m);
     }
 
-    /// <summary>Camber as measured, and at the most the adjuster makes.</summary>
-    public static WheelOffsets[] Offsets(WheelCorner corner, WheelTrial trial, WheelFitQuestion question)
+    private WheelOffsets[] FindOffsets()
     {
-        double[] cambers = corner.Adjuster.Reach() is { Least_rad: < 0 } reach ? [0, reach.Least_rad] : [0];
-        return [.. cambers.Select(camber => CornerTravel.Of(corner, camber) is { } travel ? OffsetsAt(trial, travel, question) : null).OfType<WheelOffsets>()];
+        double[] cambers = _corner.Adjuster.Reach() is { Least_rad: < 0 } reach ? [0, reach.Least_rad] : [0];
+        return [.. cambers.Select(camber => CornerTravel.Of(_corner, camber) is { } travel ? OffsetsAt(travel) : null).OfType<WheelOffsets>()];
     }
 
     // Further out takes from the arch what it gives the strut.
-    private static WheelOffsets? OffsetsAt(WheelTrial trial, CornerTravel travel, WheelFitQuestion question)
+    private WheelOffsets? OffsetsAt(CornerTravel travel)
     {
-        if (trial.Arch(travel) is null || Nearest_m(trial, travel, question) is not { } nearest) return null;
-        return new(travel.Set.Camber_rad, question.Old.Rim.Offset_m - Farthest_m(trial, travel, question), question.Old.Rim.Offset_m - nearest);
+        if (_trial.Arch(travel) is null || Nearest_m(travel) is not { } nearest) return null;
+        return new(travel.Set.Camber_rad, _question.Old.Rim.Offset_m - Farthest_m(travel), _question.Old.Rim.Offset_m - nearest);
     }
 
-    private static double Farthest_m(WheelTrial trial, CornerTravel travel, WheelFitQuestion question)
+    private double Farthest_m(CornerTravel travel)
     {
         (double holds, double not) = (-MostShift_m, MostShift_m);
         while (not - holds > Close_m)
         {
             double middle = (holds + not) / 2;
-            (holds, not) = Met.AtLeast(trial.At(middle).Arch(travel)!.Gap_m, question.ArchMargin_m) ? (middle, not) : (holds, middle);
+            (holds, not) = Met.AtLeast(_trial.At(middle).Arch(travel)!.Gap_m, _question.ArchMargin_m) ? (middle, not) : (holds, middle);
         }
 
         return holds;
     }
 
     // The strut stands beside the wheel: a millimetre outward is nearly a millimetre of gap, so what is lacking is the next shift.
-    private static double? Nearest_m(WheelTrial trial, CornerTravel travel, WheelFitQuestion question)
+    private double? Nearest_m(CornerTravel travel)
     {
-        double outward = question.Change.Shift_m;
+        double outward = _question.Change.Shift_m;
         for (int step = 0; step < MostSteps && Math.Abs(outward) < MostShift_m; step++)
         {
-            if (trial.At(outward).Strut(travel) is not { } strut) return null;
-            if (Math.Abs(strut.Gap_m - question.StrutMargin_m) < Close_m) return outward;
-            outward += question.StrutMargin_m - strut.Gap_m;
+            if (_trial.At(outward).Strut(travel) is not { } strut) return null;
+            if (Math.Abs(strut.Gap_m - _question.StrutMargin_m) < Close_m) return outward;
+            outward += _question.StrutMargin_m - strut.Gap_m;
         }
 
         return null;

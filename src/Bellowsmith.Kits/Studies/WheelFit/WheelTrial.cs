@@ -37,7 +37,7 @@ internal sealed class WheelTrial(WheelCorner corner, RoadWheel wheel, double out
 
     public ArchGap? Arch(CornerTravel travel) => PassingGap.Least(travel.Places.Select(Arch));
 
-    public StrutGap? Strut(CornerTravel travel) => PassingGap.Least(travel.Places.Select(Strut));
+    public StrutGap? Strut(CornerTravel travel) => Strut(travel.Places);
 
     private ArchGap? Arch(CornerPlace place)
     {
@@ -48,13 +48,24 @@ internal sealed class WheelTrial(WheelCorner corner, RoadWheel wheel, double out
         return least;
     }
 
-    private StrutGap? Strut(CornerPlace place)
+    // A search each: what surely lies further off than the nearest found is not searched.
+    private StrutGap? Strut(params IReadOnlyList<CornerPlace> places)
     {
-        StrutGap? least = null;
+        List<StrutGap> found = [];
+        foreach (StrutPair pair in places.SelectMany(Pairs).OrderBy(pair => pair.AtLeast_m))
+        {
+            if (found.Count > 0 && PassingGap.IsBeyond(pair.AtLeast_m, found)) break;
+            found.Add(new(pair.Wheel.GapTo(pair.Part).Distance_m, pair.Travel_m, pair.Of, pair.To));
+        }
+
+        return PassingGap.Least(found.OrderBy(gap => gap.Travel_m).ThenBy(gap => gap.Gap_m));
+    }
+
+    private IEnumerable<StrutPair> Pairs(CornerPlace place)
+    {
         foreach ((WheelBody of, RevolvedBody body) in Bodies(place.State))
             foreach ((StrutBody to, RevolvedBody? part) in ((StrutBody, RevolvedBody?)[])[(StrutBody.Bellows, place.Bellows), (StrutBody.Strut, place.Strut)])
-                if (part is { } other && body.GapTo(other).Distance_m is var gap && (least is null || gap < least.Gap_m)) least = new(gap, place.State.Travel_m, of, to);
-        return least;
+                if (part is { } other) yield return new(place.State.Travel_m, of, body, to, other, body.GapAtLeast_m(other));
     }
 
     private (WheelBody Of, RevolvedBody Body)[] Bodies(LinkageState state)
@@ -62,4 +73,6 @@ internal sealed class WheelTrial(WheelCorner corner, RoadWheel wheel, double out
         Point middle = CornerBodies.Middle(state, outward_m);
         return [(WheelBody.Tyre, new(_tyre, middle, state.WheelAxis)), (WheelBody.Rim, new(_rim, middle, state.WheelAxis))];
     }
+
+    private readonly record struct StrutPair(double Travel_m, WheelBody Of, RevolvedBody Wheel, StrutBody To, RevolvedBody Part, double AtLeast_m);
 }

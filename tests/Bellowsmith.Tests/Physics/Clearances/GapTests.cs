@@ -26,6 +26,21 @@ public sealed class GapTests
         }, iter: 150);
 
     [Fact]
+    public void GapAtLeast_AnotherBody_IsNoMoreThanTheGap() =>
+        Gen.Select(BodySamples.Any, BodySamples.Any).Sample((a, b) => Assert.InRange(a.GapTo(b).Distance_m, a.GapAtLeast_m(b) - Rounding_m, double.PositiveInfinity), iter: 300);
+
+    [Theory] // a disc 10 mm thick from its origin up; a tube of 50 mm across, its middle 0.2 m over it
+    [InlineData(0, 0.2 - 0.010)] // upright: from its end
+    [InlineData(90, 0.2 - 0.010 - 0.025)] // lying: less its radius
+    public void GapAtLeast_ATubeOverADisc_IsTheWayBetweenThem(double turned_deg, double gap_m)
+    {
+        double turned = turned_deg * Math.PI / 180;
+        RevolvedBody disc = new(BodySamples.Disc, default, Point.Up), tube = new(BodySamples.Tube, 0.2 * Point.Up, new(Math.Sin(turned), 0, Math.Cos(turned)));
+
+        Assert.Equal(gap_m, disc.GapAtLeast_m(tube), 1e-12);
+    }
+
+    [Fact]
     public void GapTo_ABar_IsTheLeastASampledSearchFinds() =>
         Gen.Select(BodySamples.Any, BodySamples.Bar).Sample((body, bar) =>
         {

@@ -48,6 +48,17 @@ public sealed class WheelFitTests
         Assert.Equal(0.020 - outward_mm * 1e-3, result.New!.ArchAtDrive!.Gap_m, 1e-9);
     }
 
+    [Theory] // what a board moves and what a kit says are one
+    [InlineData(0.060)]
+    [InlineData(0.072)]
+    public void At_AnotherDriveHeight_IsTheCornerOfAKitThatSaysSo(double height_m)
+    {
+        WheelGaps moved = Ask(_corner.Value.At(height_m), Wider).New!, said = Ask(Corner(_street with { Front = _street.Front! with { DriveHeight_m = height_m } }), Wider).New!;
+
+        Assert.Equal((said.Arch, said.Strut, said.Tower), (moved.Arch, moved.Strut, moved.Tower));
+        Assert.NotEqual(_corner.Value.FullBump_m, _corner.Value.At(height_m).FullBump_m);
+    }
+
     [Fact]
     public void Gaps_ASpacer_IsLessOffset()
     {

@@ -69,25 +69,13 @@ public sealed record BoardCornerView
     public IEnumerable<(string Id, CarView View)> TouchViews(DisplayUnits units, double text_mm)
     {
         if (Swept is not { } swept || Look is not { } look) yield break;
-        RoadWheel wheel = swept.Question.Wheel ?? Own!;
-        CornerScene scene = new()
-        {
-            Part = Part!,
-            Here = look.State,
-            Wheel = (wheel, new WheelChange(Own!, wheel, swept.Question.Spacer_m).Shift_m),
-            Bodies = Corner.Bodies,
-            Handles = (CornerAsking.TouchTravel, CornerAsking.TouchRack),
-            Gaps = [.. look.Pairs.Where((pair, k) => k == 0 || !pair.Holds).Take(MostShown)
-                .Select((pair, k) => new ViewGap($"gap{k}", ClearanceWords.Name(pair.Pair), pair.Gap.On, pair.Gap.Other, pair.Gap.Distance_m, pair.Holds))],
-        };
+        CornerScene scene = CornerScene.Touching(swept, look) with { Handles = (CornerAsking.TouchTravel, CornerAsking.TouchRack) };
         CornerViews views = new(scene, units, text_mm);
         foreach (CarView view in views.All()) yield return ($"touch{view.From}", view);
     }
 
     /// <summary>How near every pair is where it is looked at.</summary>
     public ClearanceLook? Look => field ??= Swept is { } swept ? ClearanceLook.Of(swept, Touch.Travel_m, Touch.Rack_m) : null;
-
-    private const int MostShown = 4;
 
     /// <summary>The tried wheel from ahead, with the gaps it leaves where it is looked at; empty without points.</summary>
     public IEnumerable<(string Id, CarView View)> FitViews(DisplayUnits units, double text_mm)

@@ -54,7 +54,7 @@ public static class LoweringStudy
     // How much nearer the body the roll centre stands than it did at the old drive height; NaN where these points never stood there.
     private static Func<Linkage, double> RollCentreOff(SuspensionPart part, LoweringQuestion question)
     {
-        double wanted_m = part.Linkage().At(-question.Lowered_m).State is { } old ? OnBody_m(old) : double.NaN;
+        double wanted_m = part.LinkageIfAny()?.At(-question.Lowered_m).State is { } old ? OnBody_m(old) : double.NaN;
         return linkage => OnBody_m(linkage.Rest) - wanted_m;
     }
 

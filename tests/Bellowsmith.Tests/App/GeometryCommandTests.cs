@@ -53,6 +53,7 @@ public sealed class GeometryCommandTests
     [InlineData("geometry", "--lowered", "45")]
     [InlineData("geometry", "--lowered", "-45 mm")]
     [InlineData("geometry", "--working", "0 mm")]
+    [InlineData("geometry", "--travel", "-80 mm...60 mm")]
     [InlineData("alignment", "--camber", "-90 deg")]
     [InlineData("alignment", "--toe", "3 mm")]
     public async Task Command_WronglyAsked_IsUsage(string command, params string[] arguments) =>

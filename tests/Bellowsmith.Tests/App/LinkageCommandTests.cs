@@ -68,6 +68,7 @@ public sealed class LinkageCommandTests
     [Theory]
     [InlineData("--travel", "-80..80 mm")]
     [InlineData("--travel", "-80 mm..70 mm..80 mm")]
+    [InlineData("--travel", "-80 mm...80 mm")]
     [InlineData("--travel", "-8 m..8 m")]
     [InlineData("--travel", "-80 mm..80 mm", "--step", "0 mm")]
     [InlineData("--rack", "0 mm")]

@@ -84,6 +84,14 @@ public sealed class WheelCommandTests : IDisposable
         Assert.Contains(says, error, StringComparison.Ordinal);
     }
 
+    [Theory] // stdout is one JSON object or nothing
+    [InlineData("--new \"18x9 BS6.5 235/40R18\" is not a wheel. Give the backspacing its unit, such as \"BS 6.5 in\" or \"BS 165 mm\", not \"BS6.5\".\n", "wheel", Street, "--new", "18x9 BS6.5 235/40R18", "--json")]
+    [InlineData("Option '--new' is required.\n", "wheel", Street, "--json")]
+    [InlineData("--travel \"-80 mm...80 mm\" is not a range: write two quantities with two points between them, for example \"-80 mm..80 mm\".\n",
+        "linkage", "examples/fenwright/cars/ostrane-front.suspension.json", "--travel", "-80 mm...80 mm", "--json")]
+    public async Task Json_WronglyAsked_LeavesStandardOutputEmpty(string error, params string[] arguments) =>
+        Assert.Equal((1, "", error), await Prompt.Run(arguments));
+
     [Fact]
     public async Task Output_TheTradeOff_IsDrawn()
     {

@@ -46,7 +46,7 @@ public static class LoweringStudy
         if (tieRod) yield return Mended(MendKind.TieRodOuter, part, question, wanted_m, outer);
         if (tieRod) yield return Mended(MendKind.TieRodInner, part, question, wanted_m, inner);
         if (ballJoint) yield return Mended(MendKind.LowerBallJoint, part, question, wanted_m, lower);
-        if (ballJoint && tieRod) yield return Mended(MendKind.Both, part, question, wanted_m, lower, outer);
+        if (ballJoint && tieRod && question.Lowered_m > 0) yield return Mended(MendKind.Both, part, question, wanted_m, lower, outer);
     }
 
     private static double ToeSlope(Linkage linkage) => linkage.Rest.ToeSlope_rad_per_m;

@@ -37,6 +37,17 @@ public sealed class WheelCommandTests : IDisposable
         Assert.Equal(17, answer.GetProperty("tradeOff").GetArrayLength());
     }
 
+    [Theory] // 230 mm on 8 in is the section the car gives its wheel
+    [InlineData("18x8 ET45 225/40R18")]
+    [InlineData("8Jx18H2 ET+45 225/40R18 92Y XL")]
+    public async Task Wheel_OldThatIsTheCars_KeepsItsSection(string old)
+    {
+        JsonElement answer = await Json("--new", New, "--old", old);
+
+        Assert.Equal(230, Number(answer, "sectionOld_mm"), 1e-9);
+        Assert.Equal(0, Number(answer, "sectionSpreadOld_mm"));
+    }
+
     [Fact] // what camber does stands in the first four, and without it beside them
     public async Task Wheel_Camber_IsInTheFourAtTheArch()
     {

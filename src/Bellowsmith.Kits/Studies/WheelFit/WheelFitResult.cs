@@ -29,7 +29,7 @@ public sealed record WheelFitResult
     /// <summary>What camber buys and costs, camber ascending; empty without points.</summary>
     public required IReadOnlyList<WheelGaps> TradeOff { get; init; }
 
-    /// <summary>Which offsets fit, camber as measured and then at the most the adjuster makes; empty where arch or strut are not known.</summary>
+    /// <summary>Which offsets fit, camber as measured, the least with which any does where that is not it, and at the most the adjuster makes; empty where arch or strut are not known.</summary>
     public required IReadOnlyList<WheelOffsets> Offsets { get; init; }
 
     /// <summary>The new wheel at the asked camber; null, as all below, where no setting of the adjuster makes that camber.</summary>

@@ -46,7 +46,7 @@ internal sealed partial class WheelReading
     {
         if (found is null) return FailsNumber(Form("offset, such as ET35 in mm, or backspacing, such as BS 6.5 in"));
         string written = found.Value.Trim(), unit = found.Groups["unit"].Value;
-        bool inches = unit is not ("" or "mm" or "MM"), backspacing = found.Groups["kind"].Value is "BS" or "bs";
+        bool inches = unit.Length > 0 && !Is(unit, "mm"), backspacing = Is(found.Groups["kind"].Value, "BS");
         if (backspacing && unit.Length == 0) return FailsNumber($"Give the backspacing its unit, such as \"BS 6.5 in\" or \"BS 165 mm\", not \"{written}\".");
         if (!backspacing && inches) return FailsNumber($"Give the offset \"{written}\" in mm, such as ET35.");
         double at = Number(found, "at"), at_m = inches ? at * Inch_m : at / 1000, most_m = rim.Width_m / 2 + Beyond_m;
@@ -96,6 +96,8 @@ internal sealed partial class WheelReading
         Fix = fix;
         return null;
     }
+
+    private static bool Is(string found, string word) => found.Equals(word, StringComparison.OrdinalIgnoreCase);
 
     private static string Said(FormattableString text) => FormattableString.Invariant(text);
 

@@ -35,6 +35,8 @@ public sealed class WheelTextTests
     [InlineData("18x8 BS5.5in 225/40R18", 0.0254)]
     [InlineData("8Jx18 BS 5.5 in 225/40R18", 0.0254)]
     [InlineData("18x8 bs5.5\" 225/40R18", 0.0254)]
+    [InlineData("18x8 Bs 5.5 In 225/40R18", 0.0254)]
+    [InlineData("18x8 Bs 149.3 Mm 225/40R18", 0.035)]
     [InlineData("18x8 BS 3.5 in 225/40R18", -0.0254)]
     public void Wheel_OfABackspacing_HasItsOffset(string text, double offset_m) =>
         Assert.Equal(offset_m, WheelText.Wheel(text)!.Rim.Offset_m, 1e-12);

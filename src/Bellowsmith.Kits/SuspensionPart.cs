@@ -40,6 +40,19 @@ public sealed record SuspensionPart(
         HalfshaftOuter = Points.TryGetValue("halfshaftOuter", out Point outer) ? outer : null,
     });
 
+    /// <summary>Null where the points leave the wheel no travel, or more than one way to go.</summary>
+    public Linkage? LinkageIfAny()
+    {
+        try
+        {
+            return Linkage();
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>The same with one point moved; camber and toe at drive height stay, for they are set on the car.</summary>
     public SuspensionPart Moved(string point, Point by) =>
         this with { Points = new Dictionary<string, Point>(Points) { [point] = Points[point] + by } };

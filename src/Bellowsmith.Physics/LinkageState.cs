@@ -108,8 +108,8 @@ public sealed class LinkageState
     }
 
     /// <summary>
-    /// Over the contact point, m, both wheels alike: where the line square to the contact point's path meets the middle of the car
-    /// [Blundell Harty 2004, eqs 4.33–4.43]. A rigid axle rolls about where its Panhard rod crosses the middle (common practice, no source).
+    /// Over the contact point, m, both wheels alike: where the line square to the velocity of the knuckle's point there meets the middle of the
+    /// car, in front view; without toe through the front instant centre [Blundell Harty 2004, eqs 4.33–4.43]. A rigid axle rolls about where its Panhard rod crosses the middle (common practice, no source).
     /// </summary>
     public double RollCentreHeight_m
     {

@@ -59,8 +59,9 @@ internal static class ClearanceCommand
 
     private static RoadWheel? Wheel(ClearanceCase corner, RoadWheel? wheel, (double Section_m, double RimWidth_m)? section)
     {
-        if (section is null) return wheel;
-        RoadWheel known = wheel ?? corner.Corner.MeasuredWheel;
+        RoadWheel? asked = wheel is null ? null : corner.Corner.Known(wheel);
+        if (section is null) return asked;
+        RoadWheel known = asked ?? corner.Corner.MeasuredWheel;
         return known with { Tyre = known.Tyre with { Catalogue = section } };
     }
 

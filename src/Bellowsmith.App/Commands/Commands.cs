@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Text;
 
 namespace Bellowsmith.App.Commands;
@@ -6,10 +7,20 @@ namespace Bellowsmith.App.Commands;
 /// <summary>Everything that can be asked at the prompt. Exit codes: 0 answered, 1 wrong usage, 2 faults in the input, 3 no solution.</summary>
 public static class Commands
 {
+    private const int Usage = 1;
+
     public static int Run(string[] args)
     {
         Console.OutputEncoding = Encoding.UTF8;
-        return Root().Parse(args).Invoke();
+        ParseResult parsed = Root().Parse(args);
+        return parsed.Errors.Count > 0 && args.Contains("--json") ? Refused(parsed) : parsed.Invoke();
+    }
+
+    // A program that asked for JSON reads stdout: no help there.
+    private static int Refused(ParseResult parsed)
+    {
+        foreach (ParseError error in parsed.Errors) Console.Error.WriteLine(error.Message);
+        return Usage;
     }
 
     internal static RootCommand Root()

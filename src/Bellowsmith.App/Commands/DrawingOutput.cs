@@ -22,8 +22,9 @@ internal sealed class DrawingOutput
     {
         _output.Validators.Add(result =>
         {
-            string given = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
-            if (given.Length > 0 && (Ending(given) is not (".pdf" or ".svg" or ".dxf") || Path.GetFileNameWithoutExtension(given).Length == 0))
+            if (result.Tokens.Count == 0) return;
+            string given = result.Tokens[0].Value;
+            if (Ending(given) is not (".pdf" or ".svg" or ".dxf") || Path.GetFileNameWithoutExtension(given).Length == 0)
                 result.AddError($"--output \"{given}\" must end in .pdf, .svg or .dxf.");
         });
         command.Add(_output);

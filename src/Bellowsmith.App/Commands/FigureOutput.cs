@@ -20,8 +20,9 @@ internal sealed class FigureOutput
     {
         _output.Validators.Add(result =>
         {
-            string given = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
-            if (given.Length > 0 && (!given.EndsWith(".svg", StringComparison.OrdinalIgnoreCase) || Path.GetFileNameWithoutExtension(given).Length == 0))
+            if (result.Tokens.Count == 0) return;
+            string given = result.Tokens[0].Value;
+            if (!given.EndsWith(".svg", StringComparison.OrdinalIgnoreCase) || Path.GetFileNameWithoutExtension(given).Length == 0)
                 result.AddError($"--output \"{given}\" is not the name of a figure: write a name that ends in .svg.");
         });
         command.Add(_output);

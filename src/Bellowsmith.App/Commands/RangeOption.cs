@@ -16,8 +16,9 @@ internal static class RangeOption
         option.CustomParser = result =>
         {
             string text = string.Join(' ', result.Tokens.Select(t => t.Value));
-            string[] ends = text.Split("..");
-            if (ends.Length <= 2 && Quantity.Read(ends[0], dimension, out _) is { } from && Quantity.Read(ends[^1], dimension, out _) is { } to)
+            // Of three points the third would be a decimal mark: 80 mm as 0.80 mm.
+            string[] ends = text.Contains("...", StringComparison.Ordinal) ? [] : text.Split("..");
+            if (ends.Length is 1 or 2 && Quantity.Read(ends[0], dimension, out _) is { } from && Quantity.Read(ends[^1], dimension, out _) is { } to)
             {
                 if (Math.Abs(from.Si) <= most && Math.Abs(to.Si) <= most) return (from, to);
                 result.AddError($"{name} \"{text}\" must lie within {UnitTable.Of(dimension)[0].Write(most)} either way.");

@@ -28,6 +28,10 @@ internal static class SheetCommand
         Command command = new("sheet", "How do I take it to the bench? One printed page for each strut, with the section to scale and everything the answers rest on, and one for each corner whose points and wheel the car names.");
         Argument<string> kit = DocumentArgument.Create("KIT.json", "A kit document.");
         Option<string> output = new("--output", "-o") { Description = "The PDF to write; a file there is replaced.", HelpName = "FILE.pdf", Required = true };
+        output.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && string.IsNullOrWhiteSpace(result.Tokens[0].Value)) result.AddError("--output names no file: write a name, for example strut.pdf.");
+        });
         Option<string> paper = new("--paper") { Description = "Paper: a4 or letter.", DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong("a4", "letter");
         Option<DateTimeOffset?> date = new("--date") { Description = "Date to print, for example 2027-01-31; today where not given.", HelpName = "date", CustomParser = Date };

@@ -40,9 +40,9 @@ internal static class WheelCommand
         {
             Kit read = strut.Only(parsed, KitReader.Read(parsed.GetRequiredValue(kit)));
             WheelCorner corner = WheelCorner.Of(read, options.Conditions(parsed));
-            RoadWheel before = With(parsed.GetValue(old) ?? corner.MeasuredWheel, parsed.GetValue(oldSection));
+            RoadWheel before = With(parsed.GetValue(old) is { } asked ? corner.Known(asked) : corner.MeasuredWheel, parsed.GetValue(oldSection));
             WheelFitQuestion question = new WheelFitQuestion(
-                before, With(parsed.GetValue(another)!, parsed.GetValue(newSection)), parsed.GetValue(spacer)?.Si ?? 0, parsed.GetValue(camber)?.Si ?? 0).With(read.Margins);
+                before, With(corner.Known(parsed.GetValue(another)!), parsed.GetValue(newSection)), parsed.GetValue(spacer)?.Si ?? 0, parsed.GetValue(camber)?.Si ?? 0).With(read.Margins);
             question = question with { ArchMargin_m = parsed.GetValue(archMargin)?.Si ?? question.ArchMargin_m, StrutMargin_m = parsed.GetValue(strutMargin)?.Si ?? question.StrutMargin_m };
             WheelFitResult result = WheelFitStudy.Answer(corner, question);
             DisplayUnits units = options.Units(parsed, read.WrittenUnits);

@@ -22,6 +22,7 @@ internal static class LinkageView
         LinkageState rest = result.Linkage.Rest;
         if (rest.Steering is { } steering)
             screen.Point("drive height", $"scrub radius {units.Text(Dimension.Length, steering.ScrubRadius_m)}, mechanical trail {units.Text(Dimension.Length, steering.MechanicalTrail_m)}");
+        if (words.Rack() is { } rack) screen.Point("rack", rack);
         if (words.Tape() is { } tape) screen.Point("tape", tape);
         screen.Point("signs", LinkageWords.Signs);
         screen.Blank();

@@ -19,7 +19,7 @@ internal static class LoweringView
             words.Heights().Select(height => ((IReadOnlyList<string>)[height.Name, .. height.Cells], height.State.Travel_m == 0)));
         screen.Point("toe", words.Toe());
         screen.Point("roll centre", words.RollCentre());
-        foreach (JointMend mend in result.Mends) screen.Point(LoweringWords.About(mend.Kind), words.Mend(mend));
+        foreach (JointMend mend in words.Mends()) screen.Point(LoweringWords.About(mend.Kind), words.Mend(mend));
         if (words.Ratio() is { } ratio) screen.Point("motion ratio", ratio);
         foreach (Note note in words.Notes()) screen.Point(note.About, note.Text);
         screen.Blank();

@@ -58,17 +58,22 @@ internal sealed class Screen
     /// <summary>Columns of text; the first to the left, the others to the right.</summary>
     public void Table(IReadOnlyList<string> headings, IEnumerable<(IReadOnlyList<string> Cells, bool Marked)> rows)
     {
+        (IReadOnlyList<string> Cells, bool Marked)[] all = [.. rows];
         Table table = new Table().Border(TableBorder.Simple).BorderStyle(new Style(Color.Grey));
         for (int i = 0; i < headings.Count; i++)
         {
-            TableColumn column = new(new Markup($"[grey]{Markup.Escape(headings[i])}[/]")) { NoWrap = i > 0 && headings[i].Length == 0 };
+            TableColumn column = new(new Markup($"[grey]{Markup.Escape(headings[i])}[/]")) { NoWrap = i > 0 && Whole(headings[i], all.Select(row => row.Cells[i])) };
             table.AddColumn(i == 0 ? column.LeftAligned() : column.RightAligned());
         }
 
-        foreach ((IReadOnlyList<string> cells, bool marked) in rows)
+        foreach ((IReadOnlyList<string> cells, bool marked) in all)
             table.AddRow(cells.Select(c => (IRenderable)new Markup(marked ? $"[bold blue]{Markup.Escape(c)}[/]" : Markup.Escape(c))));
         Put(new Padder(table, new Padding(1, 0, 0, 0)));
     }
+
+    // A heading of several words makes room by standing on several lines; a number cannot.
+    private static bool Whole(string heading, IEnumerable<string> cells) =>
+        heading.Length == 0 || (!heading.Contains(' ') && !cells.Any(cell => cell.Contains(' ')));
 
     private void Write(IRenderable text, int indent) => Put(new Padder(text, new Padding(indent, 0, 0, 0)));
 

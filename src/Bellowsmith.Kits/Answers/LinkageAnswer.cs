@@ -55,10 +55,13 @@ public sealed record LinkageTape(
 /// <summary>The machine answer of <c>linkage</c>: a row for each wheel travel of each rack travel.</summary>
 public sealed record LinkageAnswer(IReadOnlyList<LinkageRow> Rows)
 {
+    /// <summary>Where the rack is asked to go past its locks; null else.</summary>
+    public string? Rack { get; init; }
+
     public static LinkageAnswer Of(LinkageResult result)
     {
         LinkageWords words = new(result, DisplayUnits.Metric);
-        return new([.. result.Points.Select((point, k) => Row(point, result.Spreads?[k], words))]);
+        return new([.. result.Points.Select((point, k) => Row(point, result.Spreads?[k], words))]) { Rack = words.Rack() };
     }
 
     private static LinkageRow Row(LinkagePoint point, TapeSpread? spread, LinkageWords words)

@@ -23,7 +23,7 @@ public sealed class LinkageWords(LinkageResult result, DisplayUnits units)
     }
 
     /// <summary>Where the way ends, each end once.</summary>
-    public IEnumerable<string> Limits() => result.Points.Select(point => point.Limit).OfType<LinkageLimit>().Distinct().Select(Reason);
+    public IEnumerable<string> Limits() => result.Points.Select(point => point.Limit).OfType<LinkageLimit>().Select(Reason).Distinct();
 
     /// <summary>"It goes no further than −251.3 mm of travel: the lower arm holds it."</summary>
     public string Reason(LinkageLimit limit) => Reason(limit, units);
@@ -31,6 +31,10 @@ public sealed class LinkageWords(LinkageResult result, DisplayUnits units)
     public static string Reason(LinkageLimit limit, DisplayUnits units) => limit.Travel_m == 0 && limit.Rack_m != 0
         ? $"The rack goes no further than {units.Text(Dimension.Length, limit.Rack_m)}: the {Part(limit.Part)} holds it."
         : $"It goes no further than {units.Text(Dimension.Length, limit.Travel_m)} of travel{(limit.Rack_m == 0 ? "" : $" with the rack at {units.Text(Dimension.Length, limit.Rack_m)}")}: the {Part(limit.Part)} holds it.";
+
+    /// <summary>Where the rack is asked to go past its locks; null where it is not, or where they were not counted.</summary>
+    public string? Rack() => result.Part.RackTravel_m is { } lock_m && result.Question.Racks_m.Max(Math.Abs) is var most_m && most_m > lock_m
+        ? $"The rack goes {Length(lock_m)} to either lock, so the document says: what stands past that, up to {Length(most_m)}, is never reached." : null;
 
     /// <summary>What a tape's error does where it does most; null where it was not asked for.</summary>
     public string? Tape()

@@ -12,14 +12,16 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
 
     private readonly string _lowered = Chosen(units, result.Question.Lowered_m), _working = Chosen(units, result.Question.Working_m);
 
+    private bool Lowered => result.Question.Lowered_m > 0;
+
     /// <summary>The whole in one sentence.</summary>
-    public string Answer() => $"Lowered {_lowered}, the wheel now {Going()} over the next {_working} of bump{Fallen()}{Remedies()}.";
+    public string Answer() => $"{(Lowered ? $"Lowered {_lowered}, the wheel now" : "Nothing was lowered. The wheel")} {Going()} over the next {_working} of bump{Fallen()}{Remedies()}.";
 
     /// <summary>Where the old drive height lies past the linkage's end; null where it does not.</summary>
     public string? Limit() => result.Limit is { } limit
         ? $"The old drive height cannot be reached by these points. It goes no further than {Length(limit.Travel_m)} of travel: the {LinkageWords.Part(limit.Part)} holds it." : null;
 
-    public string Camber() => result.Old is { } old
+    public string Camber() => Lowered && result.Old is { } old
         ? $"Camber is {LinkageWords.Angle(result.Now.Camber_rad)} at drive height; set as it is now it would be {LinkageWords.Angle(old.Camber_rad)} at the old one."
         : $"Camber is {LinkageWords.Angle(result.Now.Camber_rad)} at drive height.";
 
@@ -30,7 +32,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
             + $"From {Chosen(units, whole.From_m)} to {Chosen(units, whole.To_m)} of travel it wanders over {LinkageWords.Angle(whole.Range_rad)}.";
     }
 
-    public string RollCentre() => result.RollCentre is { } fall
+    public string RollCentre() => Lowered && result.RollCentre is { } fall
         ? $"The roll centre stands {Length(result.Now.RollCentreHeight_m)} over the ground, {Length(Math.Abs(fall.Fell_m))} {(fall.Fell_m < 0 ? "higher" : "lower")} than it did, while the body came down {Length(fall.BodyFell_m)}: "
             + $"the arm from body to roll centre {(fall.ArmGrew_m < 0 ? "shrank" : "grew")} by {Length(Math.Abs(fall.ArmGrew_m))}."
         : $"The roll centre stands {Length(result.Now.RollCentreHeight_m)} over the ground.";
@@ -48,12 +50,15 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
 
     public string RatioFromPoints() => $"The points make {Bare(result.Now.Strut.MotionRatio)} strut per wheel at drive height; none was measured.";
 
+    /// <summary>What there is to mend: where nothing was lowered the roll centre stands where it did.</summary>
+    public IEnumerable<JointMend> Mends() => result.Mends.Where(mend => Lowered || mend.Kind != MendKind.LowerBallJoint);
+
     /// <summary>A joint's mend in one sentence.</summary>
     public string Mend(JointMend mend)
     {
         string moves = string.Join(", ", mend.Moves.Select(move => $"{Joint(move.Point)} {Moved(move.Up_m)}{(move.Tape_m is { } tape ? $" (±{Length(tape)} on a tape's {Tape})" : "")}"));
         string toe = $"toe then changes by {Change(mend.WorkingToe.AtTo_rad)} over {_working} of bump and {Change(mend.WorkingToe.AtFrom_rad)} over as much droop";
-        string roll = mend.RollCentreLeft_m is { } left && Math.Abs(left) > 5e-5 ? $"; the roll centre stands {Length(Math.Abs(left))} {(left > 0 ? "further below the body than" : "nearer the body than")} it did" : "";
+        string roll = Lowered && mend.RollCentreLeft_m is { } left && Math.Abs(left) > 5e-5 ? $"; the roll centre stands {Length(Math.Abs(left))} {(left > 0 ? "further below the body than" : "nearer the body than")} it did" : "";
         string back = mend.Kind is MendKind.LowerBallJoint or MendKind.Both && mend.Holds ? "the roll centre is as far below the body as it was; " : "";
         return mend.Holds ? $"{Capital(moves)}: {back}{toe}{roll}." : $"No height within {Chosen(units, JointSearch.Most_m)} either way does it. The nearest: {moves}; {toe}{roll}.";
     }
@@ -80,7 +85,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
     /// <summary>The old drive height and the one now as rows of a table.</summary>
     public IEnumerable<(string Name, LinkageState State, IReadOnlyList<string> Cells)> Heights()
     {
-        if (result.Old is { } old) yield return ("as it was", old, Cells(old));
+        if (Lowered && result.Old is { } old) yield return ("as it was", old, Cells(old));
         yield return ("now", result.Now, Cells(result.Now));
     }
 
@@ -89,7 +94,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
 
     public IEnumerable<Note> Notes()
     {
-        yield return new("old height", "What stands at the old drive height is what these points make there with the alignment left as it is now.");
+        if (Lowered) yield return new("old height", "What stands at the old drive height is what these points make there with the alignment left as it is now.");
         if (result.Mends.Count > 0)
             yield return new("mends", "At every mend camber and toe at drive height are set again as they were; the tie rod's length follows its joint.");
         if (result.Mends.Any(mend => mend.Moves.Any(move => move.Tape_m > Math.Abs(move.Up_m) / 2)))
@@ -121,7 +126,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
         return Math.Abs(toe) < Still_rad ? "keeps its toe" : $"toes {(toe < 0 ? "out" : "in")} {LinkageWords.Angle(Math.Abs(toe))}";
     }
 
-    private string Fallen() => result.RollCentre is { } fall
+    private string Fallen() => Lowered && result.RollCentre is { } fall
         ? $" and the roll centre has {(fall.Fell_m < 0 ? "risen" : "fallen")} {Length(Math.Abs(fall.Fell_m))} while the body fell {Length(fall.BodyFell_m)}" : "";
 
     private string Remedies()
@@ -135,6 +140,7 @@ public sealed class LoweringWords(LoweringResult result, DisplayUnits units)
 
     private string? BallJoint()
     {
+        if (!Lowered) return null;
         if (result.Mend(MendKind.Both) is { Holds: true } both)
             return $"a ball joint {Moved(both.Moves[0].Up_m)} puts the roll centre back, with the outer tie-rod joint then {Moved(both.Moves[1].Up_m)}";
         return result.Mend(MendKind.LowerBallJoint) is { Holds: true } mend ? $"a ball joint {Moved(mend.Moves[0].Up_m)} puts the roll centre back" : null;

@@ -63,7 +63,7 @@ public sealed record WheelAnswer(
     public WheelCamberRow? AtCamber { get; init; }
     public WheelCamberRow? LeastCamber { get; init; }
 
-    /// <summary>Camber as measured, then at the most the adjuster makes.</summary>
+    /// <summary>Camber as measured, the least with which any offset fits where that is not it, then at the most the adjuster makes.</summary>
     public required IReadOnlyList<WheelOffsetRange> Offsets { get; init; }
 
     public required IReadOnlyList<WheelCamberRow> TradeOff { get; init; }

@@ -146,10 +146,31 @@ public sealed class WheelWords(WheelFitResult result, DisplayUnits units)
         if (result.Offsets.Count == 0) return "";
         if (result.Offsets.FirstOrDefault(o => o.Any) is not { } offsets)
             return $"No offset of this wheel fits{With(result.Offsets[^1].Camber_rad)}: arch and strut together are {Length(result.Offsets[^1].Least_m - result.Offsets[^1].Greatest_m)} too near.";
+        string and = offsets.Camber_rad == 0 ? " with" : " and", spread = Ends();
+        string more = offsets.Camber_rad == 0 ? "" : $"; with {Angle(result.Offsets[^1].Camber_rad)}, the most the {Adjuster} makes, {Instead(result.Offsets[^1])}";
+        return $"It would fit{With(offsets.Camber_rad)}{and} {Instead(offsets)}{more}{spread}.";
+    }
+
+    // "ET34 to ET36, or 1.4 mm to 5.0 mm of spacer"
+    private string Instead(WheelOffsets offsets)
+    {
         double spacer = result.Question.Spacer_m, further = result.Question.New.Rim.Offset_m - spacer - offsets.Greatest_m, most = further + offsets.Greatest_m - offsets.Least_m;
-        string instead = further > 0 ? $", or {Length(further)} to {Length(most)} {(spacer > 0 ? "more " : "")}of spacer" : "";
-        string and = offsets.Camber_rad == 0 ? " with" : " and";
-        return $"It would fit{With(offsets.Camber_rad)}{and} {Offsets(offsets.Least_m + spacer, offsets.Greatest_m + spacer)}{instead}.";
+        string between = Length(further) == Length(most) ? Length(most) : $"{Length(further)} to {Length(most)}";
+        return Offsets(offsets.Least_m + spacer, offsets.Greatest_m + spacer) + (further > 0 ? $", or {between} {(spacer > 0 ? "more " : "")}of spacer" : "");
+    }
+
+    // The arch sets how far out, the strut how far in; a tyre known from its size only leaves either open.
+    private string Ends()
+    {
+        if (result.SectionSpread_m == 0 || result.New is not { } gaps) return "";
+        string where = (gaps.Arch?.Of, gaps.Strut?.Of) switch
+        {
+            (WheelBody.Tyre, WheelBody.Tyre) => "at arch and strut",
+            (WheelBody.Tyre, _) => "at the arch",
+            (_, WheelBody.Tyre) => "at the strut",
+            _ => "",
+        };
+        return where.Length == 0 ? "" : $", ±{Length(result.SectionSpread_m)} {where}";
     }
 
     private IEnumerable<string> Unknown()

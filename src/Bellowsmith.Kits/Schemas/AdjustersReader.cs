@@ -1,3 +1,5 @@
+using Bellowsmith.Physics;
+
 namespace Bellowsmith.Kits.Schemas;
 
 /// <summary>Reads what a strut's document says of its adjusters.</summary>
@@ -16,11 +18,20 @@ internal static class AdjustersReader
         {
             CamberSlide = Range(adjusters.Member("camberSlide")),
             KnuckleSlot = Range(slot),
-            KnucklePivot = slot?.Member("pivot") is { } pivot ? SuspensionReader.PointAt(pivot) : null,
+            KnucklePivot = slot?.Member("pivot") is { } pivot ? Pivot(pivot, suspension) : null,
             TieRod = Range(adjusters.Member("tieRod")),
             EccentricBolt = Range(bolt),
             EccentricPoint = bolt?.OptionalText("point"),
         };
+    }
+
+    // A bolt of the knuckle, so within a wheel of its centre.
+    private static Point? Pivot(Place place, SuspensionPart? suspension)
+    {
+        Point? pivot = SuspensionReader.PointAt(place);
+        if (pivot is { } bolt && suspension is not null && (bolt - suspension.Points["wheelCentre"]).Length > suspension.WheelRadius_m)
+            place.Report("a point of the knuckle, nearer to wheelCentre than the wheel's radius", "Give the lower bolt in the axes of the suspension's points.");
+        return pivot;
     }
 
     // Where the points were measured is 0, and the car stands there.

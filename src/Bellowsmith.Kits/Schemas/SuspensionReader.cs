@@ -36,7 +36,7 @@ public static class SuspensionReader
                 Lines = PassingReader.Lines(suspension.Member("lines")),
             };
             PassingReader.CheckPlaces(suspension, points["wheelCentre"], radius_m);
-            return Checked(part, group) ? part : null;
+            return SuspensionCheck.Holds(part, group) ? part : null;
         }
 
         return null;
@@ -68,25 +68,5 @@ public static class SuspensionReader
         if (Math.Abs(camber) <= MostAngle_rad && Math.Abs(toe) <= MostAngle_rad) return (camber, toe);
         group.Member(SuspensionFields.WheelAxisPoint)!.Report("a point that makes camber and toe of 15° at most", "Give a point on the line the wheel spins about.");
         return given;
-    }
-
-    private static bool Checked(SuspensionPart part, Place group)
-    {
-        if (part.Points["wheelCentre"].Y <= 0)
-        {
-            group.Member("wheelCentre")!.Report("a point of the left side: y above 0", "Give the left side's points, y to the left.");
-            return false;
-        }
-
-        try
-        {
-            part.Linkage();
-            return true;
-        }
-        catch (ArgumentException)
-        {
-            group.Report("points that leave the wheel one way to go", "Check for points that coincide, stand in one line, or bear another's name.");
-            return false;
-        }
     }
 }

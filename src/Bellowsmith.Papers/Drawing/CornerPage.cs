@@ -54,7 +54,7 @@ internal sealed class CornerPage(Pen pen, Sheet sheet, CornerAnswers corner, Pap
     {
         if (corner.Lowering is not { } lowered) yield break;
         LoweringWords words = new(lowered, _units);
-        yield return ("What does the geometry do?", words.Answer(), [.. lowered.Mends.Select(words.Mend)]);
+        yield return ("What does the geometry do?", words.Answer(), [.. words.Mends().Select(words.Mend)]);
     }
 
     private IEnumerable<(string Question, string Answer, IReadOnlyList<string> More)> TopMount()

@@ -46,6 +46,7 @@ public sealed class BracketCommandTests : IDisposable
     [Theory]
     [InlineData("-o", "bracket.dwg")]
     [InlineData("-o", ".pdf")]
+    [InlineData("-o", "")]
     [InlineData("--strut", "left")]
     public async Task Bracket_WronglyAsked_IsUsage(params string[] arguments) =>
         Assert.Equal(1, (await Prompt.Run(["bracket", Street, .. arguments])).ExitCode);

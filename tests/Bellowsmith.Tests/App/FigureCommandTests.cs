@@ -79,5 +79,8 @@ public sealed class FigureCommandTests : IDisposable
     [InlineData("damper", Damper, "--figure", "pie", "-o", "figure.svg")]
     [InlineData("damping", Street, "--ratio", "0.5", "--strut", "middle", "-o", "figure.svg")]
     [InlineData("ride", Street, "--road", "B", "--speed", "90 km/h", "-o", "figure.png")]
+    [InlineData("ride", Street, "--road", "B", "--speed", "90 km/h", "-o", "")]
+    [InlineData("mount", Street, "-o", "")]
+    [InlineData("sheet", Street, "-o", "")]
     public async Task Figure_WronglyAsked_IsUsage(params string[] arguments) => Assert.Equal(1, (await Prompt.Run(arguments)).ExitCode);
 }

@@ -33,6 +33,16 @@ public sealed class GeometryCommandTests
     }
 
     [Fact]
+    public async Task Geometry_LoweredByNothing_SaysSo()
+    {
+        (int code, string output, _) = await Prompt.Run("geometry", Street, "--lowered", "0 mm");
+
+        Assert.Equal(0, code);
+        Assert.Contains("Nothing was lowered. The wheel toes out 0.15° over the next 30 mm of bump: an outer tie-rod joint 3.7 mm lower", output, StringComparison.Ordinal);
+        foreach (string none in (string[])["as it was", "ball joint", "has fallen", "came down"]) Assert.DoesNotContain(none, output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Geometry_OtherWorkingTravel_IsTaken()
     {
         JsonElement front = await Strut("front", 0, "geometry", Street, "--working", "15 mm", "--travel", "-50 mm..40 mm");
@@ -53,6 +63,7 @@ public sealed class GeometryCommandTests
     [InlineData("geometry", "--lowered", "45")]
     [InlineData("geometry", "--lowered", "-45 mm")]
     [InlineData("geometry", "--working", "0 mm")]
+    [InlineData("geometry", "--travel", "-80 mm...60 mm")]
     [InlineData("alignment", "--camber", "-90 deg")]
     [InlineData("alignment", "--toe", "3 mm")]
     public async Task Command_WronglyAsked_IsUsage(string command, params string[] arguments) =>

@@ -68,11 +68,26 @@ public sealed class LinkageCommandTests
     [Theory]
     [InlineData("--travel", "-80..80 mm")]
     [InlineData("--travel", "-80 mm..70 mm..80 mm")]
+    [InlineData("--travel", "-80 mm...80 mm")]
     [InlineData("--travel", "-8 m..8 m")]
     [InlineData("--travel", "-80 mm..80 mm", "--step", "0 mm")]
     [InlineData("--rack", "0 mm")]
     public async Task Linkage_WronglyAsked_IsUsage(params string[] arguments) =>
         Assert.Equal(1, (await Prompt.Run(["linkage", Front, .. arguments])).ExitCode);
+
+    [Fact] // the document counts 62 mm to either lock
+    public async Task Linkage_RackPastItsLock_IsNoted()
+    {
+        string[] past = ["linkage", Front, "--travel", "-60 mm..60 mm", "--step", "60 mm", "--rack", "-100 mm..100 mm", "--rack-step", "100 mm"];
+
+        (int code, string output, _) = await Prompt.Run(past);
+
+        Assert.Equal(0, code);
+        Assert.Contains("The rack goes 62.0 mm to either lock", output, StringComparison.Ordinal);
+        Assert.DoesNotContain(output.Split('\n'), line => line.Trim() == "°"); // −48.36° in one piece
+        Assert.Contains("up to 100.0 mm", (await Answer(0, past)).GetProperty("rack").GetString(), StringComparison.Ordinal);
+        Assert.Equal(JsonValueKind.Null, (await Answer(0, "linkage", Front, "--travel", "0 mm", "--rack", "62 mm")).GetProperty("rack").ValueKind);
+    }
 
     private static async Task<JsonElement[]> Rows(int expected, params string[] arguments) =>
         [.. (await Answer(expected, ["linkage", Front, .. arguments])).GetProperty("rows").EnumerateArray()];

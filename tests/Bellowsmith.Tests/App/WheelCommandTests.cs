@@ -37,6 +37,17 @@ public sealed class WheelCommandTests : IDisposable
         Assert.Equal(17, answer.GetProperty("tradeOff").GetArrayLength());
     }
 
+    [Theory] // 230 mm on 8 in is the section the car gives its wheel
+    [InlineData("18x8 ET45 225/40R18")]
+    [InlineData("8Jx18H2 ET+45 225/40R18 92Y XL")]
+    public async Task Wheel_OldThatIsTheCars_KeepsItsSection(string old)
+    {
+        JsonElement answer = await Json("--new", New, "--old", old);
+
+        Assert.Equal(230, Number(answer, "sectionOld_mm"), 1e-9);
+        Assert.Equal(0, Number(answer, "sectionSpreadOld_mm"));
+    }
+
     [Fact] // what camber does stands in the first four, and without it beside them
     public async Task Wheel_Camber_IsInTheFourAtTheArch()
     {
@@ -83,6 +94,14 @@ public sealed class WheelCommandTests : IDisposable
         Assert.Equal(1, code);
         Assert.Contains(says, error, StringComparison.Ordinal);
     }
+
+    [Theory] // stdout is one JSON object or nothing
+    [InlineData("--new \"18x9 BS6.5 235/40R18\" is not a wheel. Give the backspacing its unit, such as \"BS 6.5 in\" or \"BS 165 mm\", not \"BS6.5\".\n", "wheel", Street, "--new", "18x9 BS6.5 235/40R18", "--json")]
+    [InlineData("Option '--new' is required.\n", "wheel", Street, "--json")]
+    [InlineData("--travel \"-80 mm...80 mm\" is not a range: write two quantities with two points between them, for example \"-80 mm..80 mm\".\n",
+        "linkage", "examples/fenwright/cars/ostrane-front.suspension.json", "--travel", "-80 mm...80 mm", "--json")]
+    public async Task Json_WronglyAsked_LeavesStandardOutputEmpty(string error, params string[] arguments) =>
+        Assert.Equal((1, "", error), await Prompt.Run(arguments));
 
     [Fact]
     public async Task Output_TheTradeOff_IsDrawn()

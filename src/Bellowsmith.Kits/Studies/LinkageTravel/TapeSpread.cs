@@ -26,10 +26,12 @@ public sealed record TapeSpread(
         for (int k = 0; k < spreads.Length; k++) spreads[k] = points[k].State is null ? null : new Sum();
         foreach ((string name, SuspensionPart there, SuspensionPart back) in BothWays(part, tape_m))
         {
-            LinkagePoint[] thereAt = LinkageStudy.Sweep(there.Linkage(), question), backAt = LinkageStudy.Sweep(back.Linkage(), question);
+            // A tape's error can leave the wheel no way to go: then nothing is known of how far it moves anything.
+            if (there.LinkageIfAny() is not { } one || back.LinkageIfAny() is not { } other) return new TapeSpread?[points.Count];
+            LinkagePoint[] thereAt = LinkageStudy.Sweep(one, question), backAt = LinkageStudy.Sweep(other, question);
             for (int k = 0; k < spreads.Length; k++)
             {
-                if (thereAt[k].State is { } one && backAt[k].State is { } other) spreads[k]?.Add(name, one, other);
+                if (thereAt[k].State is { } thereState && backAt[k].State is { } backState) spreads[k]?.Add(name, thereState, backState);
                 else spreads[k] = null;
             }
         }

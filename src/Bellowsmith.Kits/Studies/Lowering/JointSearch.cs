@@ -43,16 +43,6 @@ internal static class JointSearch
             return (from + to) / 2;
         }
 
-        double At(double up_m)
-        {
-            try
-            {
-                return value(part.Moved(point, up_m * Point.Up).Linkage());
-            }
-            catch (ArgumentException)
-            {
-                return double.NaN; // points that leave the wheel no way to go
-            }
-        }
+        double At(double up_m) => part.Moved(point, up_m * Point.Up).LinkageIfAny() is { } linkage ? value(linkage) : double.NaN;
     }
 }

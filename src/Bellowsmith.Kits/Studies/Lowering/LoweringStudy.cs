@@ -46,7 +46,7 @@ public static class LoweringStudy
         if (tieRod) yield return Mended(MendKind.TieRodOuter, part, question, wanted_m, outer);
         if (tieRod) yield return Mended(MendKind.TieRodInner, part, question, wanted_m, inner);
         if (ballJoint) yield return Mended(MendKind.LowerBallJoint, part, question, wanted_m, lower);
-        if (ballJoint && tieRod) yield return Mended(MendKind.Both, part, question, wanted_m, lower, outer);
+        if (ballJoint && tieRod && question.Lowered_m > 0) yield return Mended(MendKind.Both, part, question, wanted_m, lower, outer);
     }
 
     private static double ToeSlope(Linkage linkage) => linkage.Rest.ToeSlope_rad_per_m;
@@ -54,7 +54,7 @@ public static class LoweringStudy
     // How much nearer the body the roll centre stands than it did at the old drive height; NaN where these points never stood there.
     private static Func<Linkage, double> RollCentreOff(SuspensionPart part, LoweringQuestion question)
     {
-        double wanted_m = part.Linkage().At(-question.Lowered_m).State is { } old ? OnBody_m(old) : double.NaN;
+        double wanted_m = part.LinkageIfAny()?.At(-question.Lowered_m).State is { } old ? OnBody_m(old) : double.NaN;
         return linkage => OnBody_m(linkage.Rest) - wanted_m;
     }
 

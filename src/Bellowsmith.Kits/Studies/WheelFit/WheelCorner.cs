@@ -47,6 +47,9 @@ public sealed class WheelCorner
     public RoadWheel MeasuredWheel => Axle.Wheel ?? throw new FaultsException(
         [new(_kitFile, $"car.axles.{(End == AxleEnd.Front ? "front" : "rear")}.wheel", "nothing", "the wheel the car was measured with", $"Give it in the car document, such as \"{WheelText.WheelExample}\", or ask with --old.")]);
 
+    /// <summary>A wheel as asked; where it is the very one the car was measured with, that one, whose section the car may know.</summary>
+    public RoadWheel Known(RoadWheel asked) => Axle.Wheel is { } own && WheelText.Of(own) == WheelText.Of(asked) ? own : asked;
+
     /// <summary>Points measured on the body; empty where none were.</summary>
     public IReadOnlyList<Point> ArchEdge => Axle.Suspension?.ArchEdge ?? [];
 

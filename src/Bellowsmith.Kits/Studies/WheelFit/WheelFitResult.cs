@@ -33,7 +33,7 @@ public sealed record WheelFitResult
     /// <summary>What camber buys and costs, camber ascending; empty without points.</summary>
     public IReadOnlyList<WheelGaps> TradeOff => Search.TradeOff;
 
-    /// <summary>Which offsets fit, camber as measured and then at the most the adjuster makes; empty where arch or strut are not known.</summary>
+    /// <summary>Which offsets fit, camber as measured, the least with which any does where that is not it, and at the most the adjuster makes; empty where arch or strut are not known.</summary>
     public IReadOnlyList<WheelOffsets> Offsets => Search.Offsets;
 
     /// <summary>The new wheel at the asked camber; null, as all below, where no setting of the adjuster makes that camber.</summary>

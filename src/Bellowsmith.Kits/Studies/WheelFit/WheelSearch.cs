@@ -7,7 +7,7 @@ namespace Bellowsmith.Kits.Studies.WheelFit;
 internal sealed class WheelSearch
 {
     private const double Degree = Math.PI / 180, TradeOffLeast_deg = -3, TradeOffGreatest_deg = 1, TradeOffStep_deg = 0.25, MostTilt_rad = 6 * Degree;
-    private const double MostShift_m = 0.1, Close_m = 2e-5, CloseCamber_rad = 1e-5;
+    private const double MostShift_m = 0.1, Close_m = 2e-5, CloseCamber_rad = 1e-5, CloseOffsets_rad = 1e-4;
     private const int MostSteps = 25;
 
     private readonly WheelCorner _corner;
@@ -63,10 +63,21 @@ internal sealed class WheelSearch
         bool Holds(double camber) => CornerTravel.Of(_corner, camber) is { } travel && _trial.Arch(travel) is { } arch && Met.AtLeast(arch.Gap_m, _question.ArchMargin_m);
     }
 
+    // Camber as measured, the least with which some offset fits where only camber makes one fit, and the most the adjuster makes.
     private WheelOffsets[] FindOffsets()
     {
-        double[] cambers = _corner.Adjuster.Reach() is { Least_rad: < 0 } reach ? [0, reach.Least_rad] : [0];
-        return [.. cambers.Select(camber => CornerTravel.Of(_corner, camber) is { } travel ? OffsetsAt(travel) : null).OfType<WheelOffsets>()];
+        WheelOffsets? measured = At(0), most = _corner.Adjuster.Reach() is { Least_rad: < 0 } reach ? At(reach.Least_rad) : null;
+        WheelOffsets? least = measured is { Any: false } && most is { Any: true } ? Least(measured, most) : null;
+        return [.. ((WheelOffsets?[])[measured, least, most]).OfType<WheelOffsets>()];
+
+        WheelOffsets? At(double camber) => CornerTravel.Of(_corner, camber) is { } travel ? OffsetsAt(travel) : null;
+
+        WheelOffsets Least(WheelOffsets none, WheelOffsets some)
+        {
+            while (none.Camber_rad - some.Camber_rad > CloseOffsets_rad && At((none.Camber_rad + some.Camber_rad) / 2) is { } middle)
+                (none, some) = middle.Any ? (none, middle) : (middle, some);
+            return some;
+        }
     }
 
     // Further out takes from the arch what it gives the strut.

@@ -24,6 +24,15 @@ public sealed class WheelWordsTests
     public void Answer_NothingToMakeTheCamber_SaysSo() => Assert.Contains(
         "of camber would do, but the kit names nothing that makes it", Words(_street with { Front = _street.Front! with { Adjusters = null } }, "18x8.5 ET30 225/40R18", 0, archMargin_m: 0.0158).Answer(), StringComparison.Ordinal);
 
+    [Fact] // a size alone is 3 % open: of 248 mm half of 7.4 mm to either side
+    public void Answer_OnlyCamberAndOffsetHelp_SaysTheLeastAndHowOpen()
+    {
+        string answer = Words(_street, "18x9 ET38 235/40R18", 0).Answer();
+
+        Assert.Contains("It would fit with −0.44° of camber added and ET36.6, or 1.4 mm of spacer; with −1.14°, the most the top mount makes, ET33 to ET36, or", answer, StringComparison.Ordinal);
+        Assert.EndsWith(" of spacer, ±3.7 mm at the arch.", answer, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Notes_WithoutTowerPoints_SayThatTheyAreNotAsked()
     {

@@ -24,6 +24,8 @@ public sealed class FaultTests : IDisposable
     [InlineData("\"driveHeight\"", "\"driveHieght\"", "struts.front.driveHieght", "Did you mean driveHeight?")]
     [InlineData("\"gasGaugePressure\"", "\"gasPressure\"", "struts.front.damper.gasPressure", "Did you mean gasGaugePressure?")]
     [InlineData("\"upperStack\"", "\"lowerStack\"", "struts.front.lowerStack", "stands here 2 times")]
+    [InlineData("\"upperStack\": \"45 mm\"", "\"upperStack\": \"-1 m\"", "struts.front.upperStack", "Check the number")]
+    [InlineData("\"lowerStack\": \"210 mm\"", "\"lowerStack\": \"-1 m\"", "struts.front.lowerStack", "Check the number")]
     [InlineData("\"name\": \"Sample kit\",", "", "name", "Add \"name\"")]
     [InlineData("\"name\": \"Sample kit\"", "\"name\": \"\"", "name", "Write a text")]
     [InlineData("\"bellowsmith\": \"kit/1\",", "", "bellowsmith", "Begin the document with \"bellowsmith\": \"kit/1\"")]

@@ -2,6 +2,7 @@ using Bellowsmith.Kits;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Kits.Units;
 using Bellowsmith.Physics;
+using Bellowsmith.Tests.Examples;
 
 namespace Bellowsmith.Tests.Kits.Schemas;
 
@@ -119,5 +120,31 @@ public sealed class KitReaderTests : IDisposable
                 ("stop.csv", "row 3"),
             ],
             found);
+    }
+
+    [Theory] // the wheel's centre stands 769 mm out and 304 mm up, its radius is 304 mm
+    [InlineData("9000 mm", "struts.front.adjusters.knuckleSlot.pivot")]
+    [InlineData("668 mm", null)]
+    public void Read_ASlotsPivot_StandsOnTheKnuckle(string outward, string? where)
+    {
+        string text = File.ReadAllText(ExampleFolder.PathOf("kits/ostrane-street.json")).Replace("\"../", $"\"{ExampleFolder.Root.Replace('\\', '/')}/", StringComparison.Ordinal)
+            .Replace("\"adjusters\": {", $"\"adjusters\": {{ \"knuckleSlot\": {{ \"least\": \"-2 deg\", \"greatest\": \"2 deg\", \"pivot\": [\"-6 mm\", \"{outward}\", \"400 mm\"] }},", StringComparison.Ordinal);
+        using SampleFolder folder = new();
+        folder.Write("slot.json", text);
+
+        Assert.Equal(where, Faults().SingleOrDefault()?.Where);
+
+        IReadOnlyList<Fault> Faults()
+        {
+            try
+            {
+                KitReader.Read(folder.PathOf("slot.json"));
+                return [];
+            }
+            catch (FaultsException faulty)
+            {
+                return faulty.Faults;
+            }
+        }
     }
 }

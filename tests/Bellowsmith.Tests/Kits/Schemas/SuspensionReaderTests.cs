@@ -15,6 +15,34 @@ public sealed class SuspensionReaderTests : IDisposable
         }
         """;
 
+    private const string Wishbones = """
+        "doubleWishbone": { "lowerArmFront": ["140 mm", "390 mm", "190 mm"], "lowerArmRear": ["-160 mm", "380 mm", "195 mm"], "lowerBallJoint": ["5 mm", "710 mm", "190 mm"],
+          "upperArmFront": ["90 mm", "450 mm", "460 mm"], "upperArmRear": ["-130 mm", "450 mm", "452 mm"], "upperBallJoint": ["-15 mm", "680 mm", "480 mm"],
+          "tieRodInner": ["-130 mm", "400 mm", "255 mm"], "tieRodOuter": ["-140 mm", "700 mm", "260 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
+          "strutTop": ["-10 mm", "520 mm", "740 mm"], "strutBottom": ["0 mm", "600 mm", "210 mm"], "strutOn": "lowerArm" }
+        """;
+
+    private const string Trailing = """
+        "trailingArm": { "pivotOuter": ["420 mm", "610 mm", "290 mm"], "pivotInner": ["330 mm", "280 mm", "300 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
+          "strutTop": ["90 mm", "560 mm", "720 mm"], "strutBottom": ["60 mm", "580 mm", "250 mm"] }
+        """;
+
+    private const string Beam = """
+        "beamAxle": { "trailingArmFront": ["520 mm", "520 mm", "280 mm"], "trailingArmRear": ["10 mm", "540 mm", "240 mm"],
+          "upperLinkFront": ["420 mm", "60 mm", "420 mm"], "upperLinkRear": ["30 mm", "60 mm", "430 mm"],
+          "panhardRodFrame": ["-90 mm", "480 mm", "360 mm"], "panhardRodAxle": ["-90 mm", "-470 mm", "330 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
+          "strutTop": ["200 mm", "530 mm", "620 mm"], "strutBottom": ["190 mm", "530 mm", "265 mm"], "strutOn": "trailingArm" }
+        """;
+
+    private const string Links = """
+        "fiveLink": { "lowerFrontInner": ["150 mm", "400 mm", "195 mm"], "lowerFrontOuter": ["40 mm", "705 mm", "180 mm"],
+          "lowerRearInner": ["-150 mm", "380 mm", "200 mm"], "lowerRearOuter": ["-45 mm", "710 mm", "190 mm"],
+          "upperFrontInner": ["110 mm", "450 mm", "455 mm"], "upperFrontOuter": ["35 mm", "685 mm", "470 mm"],
+          "upperRearInner": ["-120 mm", "445 mm", "450 mm"], "upperRearOuter": ["-40 mm", "680 mm", "480 mm"],
+          "tieRodInner": ["-210 mm", "400 mm", "255 mm"], "tieRodOuter": ["-150 mm", "700 mm", "260 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
+          "strutTop": ["-60 mm", "540 mm", "740 mm"], "strutBottom": ["-90 mm", "590 mm", "210 mm"], "strutOn": "lowerRearLink" }
+        """;
+
     private readonly SampleFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -68,7 +96,10 @@ public sealed class SuspensionReaderTests : IDisposable
 
     [Theory]
     [InlineData("\"wheelCentre\": [\"0 mm\", \"760 mm\"", "\"wheelCentre\": [\"0 mm\", \"-760 mm\"", "", "macpherson.wheelCentre")]
-    [InlineData("[\"-300 mm\", \"380 mm\", \"220 mm\"]", "[\"10 mm\", \"370 mm\", \"215 mm\"]", "", "macpherson")]
+    [InlineData("[\"-300 mm\", \"380 mm\", \"220 mm\"]", "[\"10 mm\", \"370 mm\", \"215 mm\"]", "", "macpherson.lowerArmRear")]
+    [InlineData("\"strutAxisPoint\": [\"-8 mm\", \"650 mm\", \"430 mm\"]", "\"strutAxisPoint\": [\"-25 mm\", \"580 mm\", \"861 mm\"]", "", "macpherson.strutAxisPoint")]
+    [InlineData("\"tieRodOuter\": [\"-135 mm\", \"690 mm\", \"250 mm\"]", "\"tieRodOuter\": [\"-120 mm\", \"360 mm\", \"258 mm\"]", "", "macpherson.tieRodOuter")]
+    [InlineData("\"lowerBallJoint\": [\"-2 mm\", \"715 mm\", \"200 mm\"]", "\"lowerBallJoint\": [\"165 mm\", \"375 mm\", \"212.5 mm\"]", "", "macpherson")]
     [InlineData("[\"-300 mm\", \"380 mm\", \"220 mm\"]", "[\"-300 mm\", \"380 mm\"]", "", "macpherson.lowerArmRear")]
     [InlineData("\"wheelCentre\":", "\"wheelAxisPoint\": [\"0 mm\", \"800 mm\", \"310 mm\"], \"wheelCentre\":", "\"staticToe\": \"0.1 deg\"", "staticToe")]
     [InlineData("\"wheelCentre\":", "\"wheelAxisPoint\": [\"40 mm\", \"760 mm\", \"310 mm\"], \"wheelCentre\":", "", "macpherson.wheelAxisPoint")]
@@ -125,30 +156,10 @@ public sealed class SuspensionReaderTests : IDisposable
     }
 
     [Theory]
-    [InlineData(SuspensionKind.DoubleWishbone, """
-        "doubleWishbone": { "lowerArmFront": ["140 mm", "390 mm", "190 mm"], "lowerArmRear": ["-160 mm", "380 mm", "195 mm"], "lowerBallJoint": ["5 mm", "710 mm", "190 mm"],
-          "upperArmFront": ["90 mm", "450 mm", "460 mm"], "upperArmRear": ["-130 mm", "450 mm", "452 mm"], "upperBallJoint": ["-15 mm", "680 mm", "480 mm"],
-          "tieRodInner": ["-130 mm", "400 mm", "255 mm"], "tieRodOuter": ["-140 mm", "700 mm", "260 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
-          "strutTop": ["-10 mm", "520 mm", "740 mm"], "strutBottom": ["0 mm", "600 mm", "210 mm"], "strutOn": "lowerArm" }
-        """)]
-    [InlineData(SuspensionKind.TrailingArm, """
-        "trailingArm": { "pivotOuter": ["420 mm", "610 mm", "290 mm"], "pivotInner": ["330 mm", "280 mm", "300 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
-          "strutTop": ["90 mm", "560 mm", "720 mm"], "strutBottom": ["60 mm", "580 mm", "250 mm"] }
-        """)]
-    [InlineData(SuspensionKind.BeamAxle, """
-        "beamAxle": { "trailingArmFront": ["520 mm", "520 mm", "280 mm"], "trailingArmRear": ["10 mm", "540 mm", "240 mm"],
-          "upperLinkFront": ["420 mm", "60 mm", "420 mm"], "upperLinkRear": ["30 mm", "60 mm", "430 mm"],
-          "panhardRodFrame": ["-90 mm", "480 mm", "360 mm"], "panhardRodAxle": ["-90 mm", "-470 mm", "330 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
-          "strutTop": ["200 mm", "530 mm", "620 mm"], "strutBottom": ["190 mm", "530 mm", "265 mm"], "strutOn": "trailingArm" }
-        """)]
-    [InlineData(SuspensionKind.FiveLink, """
-        "fiveLink": { "lowerFrontInner": ["150 mm", "400 mm", "195 mm"], "lowerFrontOuter": ["40 mm", "705 mm", "180 mm"],
-          "lowerRearInner": ["-150 mm", "380 mm", "200 mm"], "lowerRearOuter": ["-45 mm", "710 mm", "190 mm"],
-          "upperFrontInner": ["110 mm", "450 mm", "455 mm"], "upperFrontOuter": ["35 mm", "685 mm", "470 mm"],
-          "upperRearInner": ["-120 mm", "445 mm", "450 mm"], "upperRearOuter": ["-40 mm", "680 mm", "480 mm"],
-          "tieRodInner": ["-210 mm", "400 mm", "255 mm"], "tieRodOuter": ["-150 mm", "700 mm", "260 mm"], "wheelCentre": ["0 mm", "760 mm", "310 mm"],
-          "strutTop": ["-60 mm", "540 mm", "740 mm"], "strutBottom": ["-90 mm", "590 mm", "210 mm"], "strutOn": "lowerRearLink" }
-        """)]
+    [InlineData(SuspensionKind.DoubleWishbone, Wishbones)]
+    [InlineData(SuspensionKind.TrailingArm, Trailing)]
+    [InlineData(SuspensionKind.BeamAxle, Beam)]
+    [InlineData(SuspensionKind.FiveLink, Links)]
     public void Read_EveryKind_Moves(SuspensionKind kind, string text)
     {
         SuspensionPart part = Read(text);
@@ -157,6 +168,50 @@ public sealed class SuspensionReaderTests : IDisposable
         Assert.NotNull(part.Linkage().At(0.05).State);
         // A strut on an arm moves less than the wheel; on the hub side of it, more than a third.
         Assert.InRange(part.Linkage().Rest.Strut.MotionRatio, 0.3, 1.0);
+    }
+
+    [Theory] // the strut stood on its own top: a length of nothing has no direction
+    [InlineData(Wishbones, "doubleWishbone", "[\"0 mm\", \"600 mm\", \"210 mm\"]", "[\"-10 mm\", \"520 mm\", \"740 mm\"]", "0 mm")]
+    [InlineData(Trailing, "trailingArm", "[\"60 mm\", \"580 mm\", \"250 mm\"]", "[\"90 mm\", \"560 mm\", \"701 mm\"]", "19 mm")]
+    [InlineData(Beam, "beamAxle", "[\"190 mm\", \"530 mm\", \"265 mm\"]", "[\"200 mm\", \"530 mm\", \"620 mm\"]", "0 mm")]
+    [InlineData(Links, "fiveLink", "[\"-90 mm\", \"590 mm\", \"210 mm\"]", "[\"-60 mm\", \"540 mm\", \"740 mm\"]", "0 mm")]
+    public void Read_AStrutOfNoLength_IsOneFault(string points, string kind, string good, string bad, string apart)
+    {
+        Fault fault = Assert.Single(Assert.Throws<FaultsException>(() => Read(points.Replace(good, bad, StringComparison.Ordinal))).Faults);
+
+        Assert.Equal(
+            ($"{kind}.strutBottom", $"{apart} from strutTop", "a point at least 20 mm from strutTop", "Measure strutTop and strutBottom again: they are two places."),
+            (fault.Where, fault.Found, fault.Allowed, fault.Fix));
+    }
+
+    [Fact]
+    public void Read_EveryLinkOfNoLength_IsAFaultEach()
+    {
+        string points = Links.Replace("[\"40 mm\", \"705 mm\", \"180 mm\"]", "[\"150 mm\", \"400 mm\", \"195 mm\"]", StringComparison.Ordinal)
+            .Replace("[\"-150 mm\", \"700 mm\", \"260 mm\"]", "[\"-210 mm\", \"400 mm\", \"255 mm\"]", StringComparison.Ordinal);
+
+        Assert.Equal(
+            ["fiveLink.tieRodOuter", "fiveLink.lowerFrontOuter"],
+            Assert.Throws<FaultsException>(() => Read(points)).Faults.Select(fault => fault.Where));
+    }
+
+    [Fact] // the example's points with the tie rod put on the lower ball joint: nothing is left to steer by
+    public void Read_TieRodOnTheBallJoint_IsOneFault()
+    {
+        Fault fault = Assert.Single(Assert.Throws<FaultsException>(() => Read(Strut.Replace(
+            "[\"-135 mm\", \"690 mm\", \"250 mm\"]", "[\"-2 mm\", \"715 mm\", \"200 mm\"]", StringComparison.Ordinal))).Faults);
+
+        Assert.Equal(("macpherson.tieRodOuter", "0 mm from lowerBallJoint"), (fault.Where, fault.Found));
+    }
+
+    [Fact] // the tie rod's lever in line with the steering axis: a wheel that only turns
+    public void Read_AWheelThatHardlyTravels_SaysWhatHoldsIt()
+    {
+        Fault fault = Assert.Single(Assert.Throws<FaultsException>(() => Read(Strut.Replace(
+            "[\"-135 mm\", \"690 mm\", \"250 mm\"]", "[\"-5 mm\", \"695 mm\", \"310 mm\"]", StringComparison.Ordinal))).Faults);
+
+        Assert.Equal(("macpherson", "points that leave the wheel one way to go, at least 10 mm up and down"), (fault.Where, fault.Allowed));
+        Assert.Contains("holds it: check its points", fault.Fix, StringComparison.Ordinal);
     }
 
     [Fact] // any eight points are a suspension that goes somewhere, or a fault

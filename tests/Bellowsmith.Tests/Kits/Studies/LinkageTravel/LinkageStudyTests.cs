@@ -69,4 +69,13 @@ public sealed class LinkageStudyTests
         Assert.Equal(LinkagePart.TrailingArm, result.Points[1].Limit!.Part);
         Assert.Equal(0.8, result.Points[1].Limit!.Travel_m, 1e-6);
     }
+
+    [Fact] // a wheel so near its pivots that a tape may lay it on their axis, where no turn lifts it
+    public void Spread_WhereATapeTakesTheWheelsWay_IsNone()
+    {
+        const double Near_m = 1 / 64.0;
+        SuspensionPart near = _lever with { Points = new Dictionary<string, Point>(_lever.Points) { ["wheelCentre"] = new(-Near_m, 0.7, 0.3) } };
+
+        Assert.Equal([null], LinkageStudy.Answer(near, new([0], [0], Near_m)).Spreads!);
+    }
 }

@@ -137,6 +137,17 @@ public sealed class WheelFitTests
         static string At(double offset_m) => FormattableString.Invariant($"18x8.5 ET{offset_m * 1e3:0.0} 225/40R18");
     }
 
+    [Fact] // between none and the slide's end lies the least camber with which one offset fits
+    public void Offsets_WhereOnlyCamberHelps_HoldTheLeast()
+    {
+        WheelOffsets[] offsets = [.. Ask(_corner.Value, "18x9 ET38 235/40R18").Offsets];
+
+        Assert.Equal([false, true, true], offsets.Select(known => known.Any));
+        Assert.InRange(offsets[1].Camber_rad, offsets[2].Camber_rad, 0);
+        Assert.Equal(offsets[1].Least_m, offsets[1].Greatest_m, 1e-4);
+        Assert.True(offsets[2].Greatest_m - offsets[2].Least_m > 0.001);
+    }
+
     [Fact]
     public void Verdict_OfAWheelTooWideForTheCorner_IsThatNoOffsetFits()
     {

@@ -1,6 +1,7 @@
 using Bellowsmith.Kits.Studies.LowerMounting;
 using Bellowsmith.Kits.Studies.Travel;
 using Bellowsmith.Kits.Units;
+using Bellowsmith.Physics;
 
 namespace Bellowsmith.Kits.Answers;
 
@@ -11,8 +12,9 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
 
     public string Answer()
     {
-        string fit = result.Fit.Margin_m < 0 ? $"Not all bolts go in: the tightest lacks {Fine(-result.Fit.Margin_m)}"
-            : $"The bolts go in with {Fine(result.Fit.Margin_m)} to spare, {(result.HoleForSure_m is null ? "for sure" : $"not for sure: {Percent(result.ShareThatGoIn, "0.0")} of brackets go on")}";
+        string fit = Narrow() is { } narrow ? $"No bolt goes in: {narrow}"
+            : result.Fit.Margin_m < 0 ? $"Not all bolts go in: the tightest lacks {Fine(-result.Fit.Margin_m)}"
+            : $"The bolts go in with {Fine(result.Fit.Margin_m)} to spare, {(result.GoInForSure ? "for sure" : $"not for sure: {Percent(result.ShareThatGoIn, "0.0")} of brackets go on")}";
         return result.Load is { } load
             ? $"{fit}; under {Force(load.Axial_N)} {Asked()} before slip."
             : $"{fit}; what it bears is not known.";
@@ -97,20 +99,42 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
             yield return new("twist", $"The tube is twisted in its clamp by its force on an arm of {units.Text(Dimension.Length, result.Question.TwistArm_m)} (common practice, no source).");
     }
 
+    // "the bracket's holes of 13.00 mm are smaller than the bolt of 14.00 mm"; null where both let it through.
+    private string? Narrow()
+    {
+        string?[] narrow = [result.BracketIsNarrow ? $"the bracket's holes of {Fine(_mount.Bracket.HoleDiameter_m)}" : null, result.KnuckleHole_m is null ? null : $"the knuckle's holes of {Fine(_mount.Knuckle.HoleDiameter_m)}"];
+        string which = string.Join(" and ", narrow.OfType<string>());
+        return which.Length == 0 ? null : $"{which} are smaller than the bolt of {Fine(_mount.Bolts.Bolt.Diameter_m)}";
+    }
+
     private string Asked()
     {
         string joint = $"the joint is asked {Percent(Value(LowerMountRule.JointSlips))}";
         return _mount.Clamp is null ? $"{joint} of what it holds" : $"{joint} and the clamp {Percent(Value(LowerMountRule.ClampSlips))} of what they hold";
     }
 
-    // Holes to the next 0.1 mm, so that what is printed is enough.
     private string HoleMend()
     {
-        string hole = $"Bracket holes of {Fine(Math.Ceiling(result.HoleForSure_m!.Value * 1e4 - 1e-6) * 1e-4)} let every bolt in for sure";
-        HoleMove move = result.Move!;
+        string? knuckle = result.KnuckleHole_m is { } least ? $"bore the knuckle's holes to {Fine(least)}: they are smaller than the bolt" : null;
+        string[] mends = [.. new[] { knuckle, Bore(), Moved() }.OfType<string>()];
+        return $"{char.ToUpperInvariant(mends[0][0])}{string.Join("; ", mends)[1..]}.";
+    }
+
+    // To the next 0.1 mm, so that what is printed is enough; what the fit cannot tell apart asks for no more.
+    private string? Bore()
+    {
+        if (result.HoleForSure_m is not { } hole) return null;
+        string bored = $"bracket holes of {Fine(Math.Ceiling((hole - 2 * BoltFit.Accuracy_m) * 1e4) * 1e-4)} {(result.KnuckleHole_m is null ? "" : "then ")}let every bolt in for sure";
+        return result.BracketIsNarrow ? $"{bored}, those there are smaller than the bolt" : bored;
+    }
+
+    private string? Moved()
+    {
+        if (result.BracketIsNarrow || result.KnuckleHole_m is not null) return null;
+        if (result.Move is not { } move) return "no single hole made elsewhere helps";
         string[] ways = [.. new[] { Way(move.X_m, "outward", "inward"), Way(move.Y_m, "up", "down") }.OfType<string>()];
         string moved = $"hole {move.Hole + 1} made {string.Join(" and ", ways)}";
-        return move.SureMargin_m >= -1e-6 ? $"{hole}; or {moved}." : $"{hole}; {moved} helps most of single moves and leaves {Fine(move.SureMargin_m)}.";
+        return move.SureMargin_m >= -BoltFit.Accuracy_m ? $"or {moved}" : $"{moved} helps most of single moves and leaves {Fine(move.SureMargin_m)}";
     }
 
     private double Value(LowerMountRule rule) => result.Findings.First(f => f.Rule == rule).Value ?? double.NaN;

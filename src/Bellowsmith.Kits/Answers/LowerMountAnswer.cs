@@ -17,7 +17,7 @@ public sealed record LowerMountAnswer(IReadOnlyDictionary<string, LowerMountAnsw
 
     /// <summary>In mm, as a share asked of what holds, or in MPa, by its rule; the others null.</summary>
     public sealed record Check(
-        string Rule, string Source, double? Value_mm, double? Limit_mm, double? Asked, double? Stress_MPa, double? AllowedStress_MPa, bool? Holds, string? Mend);
+        string Rule, string Source, double? Value_mm, double? Limit_mm, double? Asked, double? Stress_MPa, double? AllowedStress_MPa, bool? Holds, bool CanBeWaived, string? Mend);
 
     public static LowerMountAnswer Of(LowerMountResult result, string? drawing) =>
         new(new Dictionary<string, Mount> { [Names.Of(result.Question.Strut.End)] = Answer(result, drawing) });
@@ -39,6 +39,6 @@ public sealed record LowerMountAnswer(IReadOnlyDictionary<string, LowerMountAnsw
         bool share = f.Rule is LowerMountRule.JointSlips or LowerMountRule.ClampSlips, stress = f.Rule is LowerMountRule.HoleBearing, length = !share && !stress;
         return new(
             LowerMountWords.Rule(f.Rule), LowerMountWords.Source(f.Rule), length ? f.Value * 1e3 : null, length ? f.Limit * 1e3 : null, share ? f.Value : null,
-            stress ? f.Value * 1e-6 : null, stress ? f.Limit * 1e-6 : null, f.Holds, words.MendOf(f));
+            stress ? f.Value * 1e-6 : null, stress ? f.Limit * 1e-6 : null, f.Holds, f.CanBeWaived, words.MendOf(f));
     }
 }

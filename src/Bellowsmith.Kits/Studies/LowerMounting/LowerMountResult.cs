@@ -83,4 +83,8 @@ public enum LowerMountRule { BoltsGoIn, BoltsGoInForSure, JointSlips, ClampSlips
 /// <summary>
 /// One rule. Lengths in m must reach their limit, shares and stresses in Pa must not pass it. Holds is null where too little is known to check.
 /// </summary>
-public sealed record LowerMountFinding(LowerMountRule Rule, double? Value, double? Limit, bool? Holds);
+public sealed record LowerMountFinding(LowerMountRule Rule, double? Value, double? Limit, bool? Holds)
+{
+    /// <summary>Whether a user may decide to live with it; a thread that strips drops the car.</summary>
+    public bool CanBeWaived => Rule != LowerMountRule.ThreadEngagement;
+}

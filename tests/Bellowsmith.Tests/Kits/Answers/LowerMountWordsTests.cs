@@ -27,6 +27,20 @@ public sealed class LowerMountWordsTests
         Assert.Equal(mend, words.MendOf(result.Findings.Single(f => f.Rule == LowerMountRule.BoltsGoInForSure)));
     }
 
+    [Fact] // 1 MPa instead of 170: 58 mm engaged at the stop less what is exposed cannot hold
+    public void Answer_ShortThread_NamesWhatMayNotBeWaived()
+    {
+        StrutCase strut = ExampleStruts.At(AxleEnd.Front);
+        LowerMountResult result = LowerMountStudy.Answer(new(strut with
+        {
+            Design = strut.Design with { LowerMount = SampleMount.Of((0, 0), (0, 60)), Thread = strut.Design.Thread! with { ShearStrength_Pa = 1e6 } },
+        }, null));
+        LowerMountFinding thread = result.Findings.Single(f => !f.CanBeWaived);
+
+        Assert.Equal((LowerMountRule.ThreadEngagement, false), (thread.Rule, thread.Holds));
+        Assert.Matches(@" Not to be waived: [0-9.]+ mm of thread engaged, [0-9.]+ mm needed\. Missed: the joint slips\.$", new LowerMountWords(result, DisplayUnits.Metric).Answer());
+    }
+
     private static (LowerMountResult Result, LowerMountWords Words) Answer(LowerMount mount)
     {
         StrutCase strut = ExampleStruts.At(AxleEnd.Front);

@@ -12,6 +12,7 @@ internal static class LowerMountReader
         LowerMount read = new(
             new(bracket.Needed("thickness"), holes, bracket.Needed("holeDiameter"), bracket.Optional("tolerance") ?? BracketPlate.UsualPosition_m)
             {
+                Material = bracket.OptionalText("material"),
                 Width_m = bracket.Optional("width"),
                 Height_m = bracket.Optional("height"),
                 Slot_m = bracket.Optional("slot"),

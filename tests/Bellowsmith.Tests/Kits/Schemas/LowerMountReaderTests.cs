@@ -7,7 +7,7 @@ public sealed class LowerMountReaderTests : IDisposable
 {
     private const string Mount = """
         "lowerMount": {
-          "bracket": { "thickness": "8 mm", "holes": [["44 mm", "30 mm"], ["44 mm", "90 mm"]], "holeDiameter": "12.5 mm", "width": "60 mm", "height": "110 mm", "slot": "20 mm" },
+          "bracket": { "thickness": "8 mm", "material": "S355J2", "holes": [["44 mm", "30 mm"], ["44 mm", "90 mm"]], "holeDiameter": "12.5 mm", "width": "60 mm", "height": "110 mm", "slot": "20 mm" },
           "knuckle": { "holes": [["0 mm", "0 mm"], ["0 mm", "60.4 mm"]], "holeDiameter": "12.2 mm", "tolerance": "0.3 mm" },
           "bolts": { "size": "M12x1.25", "strengthClass": "10.9", "count": 2, "shearPlanes": 2 },
           "clamp": { "diameter": "52 mm", "height": "60 mm", "bolts": { "size": "M10", "strengthClass": "8.8", "count": 2, "friction": 0.12 } },

@@ -25,6 +25,7 @@ public sealed class LowerMountReaderTests : IDisposable
         LowerMount mount = Read(Mount)!;
 
         Assert.Equal([new PlanePoint(0.044, 0.03), new PlanePoint(0.044, 0.09)], mount.Bracket.Holes);
+        Assert.Equal("S355J2", mount.Bracket.Material);
         Assert.Equal((0.0004, 1), (Math.Round(mount.Knuckle.Holes[1].Y_m - 0.06, 9), mount.SlottedHole));
         Assert.Equal((0.012, 0.00125, 1000e6), (mount.Bolts.Bolt.Diameter_m, mount.Bolts.Bolt.Pitch_m, mount.Bolts.Bolt.TensileStrength_Pa));
         Assert.Equal((0.2, 0.1e-3, 2), (mount.Bolts.FrictionOrUsual, mount.Bracket.Position_m, mount.Bolts.ShearPlanes));
@@ -40,6 +41,8 @@ public sealed class LowerMountReaderTests : IDisposable
     [InlineData("[\"0 mm\", \"60.4 mm\"]]", "[\"0 mm\", \"60.4 mm\"], [\"0 mm\", \"90 mm\"]]", "knuckle.holes")]
     [InlineData("[[\"44 mm\", \"30 mm\"], ", "[", "bracket.holes", "knuckle.holes", "bolts.count")]
     [InlineData("[\"44 mm\", \"30 mm\"]", "[\"44 mm\", \"85 mm\"]", "bracket.holes[1]")]
+    [InlineData("[\"0 mm\", \"60.4 mm\"]", "[\"0 mm\", \"0 mm\"]", "knuckle.holes[1]")]
+    [InlineData("[\"0 mm\", \"60.4 mm\"]", "[\"0 mm\", \"12.1 mm\"]", "knuckle.holes[1]")]
     [InlineData("[\"44 mm\", \"30 mm\"]", "[\"20 mm\", \"30 mm\"]", "bracket.holes[0]")]
     [InlineData("[\"44 mm\", \"30 mm\"]", "[\"44 mm\"]", "bracket.holes[0]")]
     [InlineData("\"slot\": \"20 mm\"", "\"slot\": \"12 mm\"", "bracket.slot")]

@@ -43,6 +43,9 @@ public sealed record BracketPlate(double Thickness_m, IReadOnlyList<PlanePoint> 
     /// <summary>Drilled in a jig or milled (common practice, no source).</summary>
     public const double UsualPosition_m = 0.1e-3;
 
+    /// <summary>As its maker calls it; null where it is not stated.</summary>
+    public string? Material { get; init; }
+
     public double? Width_m { get; init; }
 
     public double? Height_m { get; init; }

@@ -97,8 +97,9 @@ public sealed class DrawingDxf
     private void Arc(string layer, DrawingPoint centre, double radius, double from_deg) =>
         Start("ARC", layer).At(10, centre).Put(40, radius).Put(50, (from_deg + 360) % 360).Put(51, (from_deg + 180) % 360);
 
+    // Narrow: the plain letters of a program without a font are as wide as high, and would run out of their gap.
     private void Text(string layer, DrawingPoint at, string text, double height, TextAnchor anchor) =>
-        Start("TEXT", layer).At(10, at).Put(40, height).Put(1, Letters(text)).Put(72, $"{(int)anchor}").At(11, at).Put(73, "2");
+        Start("TEXT", layer).At(10, at).Put(40, height).Put(41, 0.7).Put(1, Letters(text)).Put(72, $"{(int)anchor}").At(11, at).Put(73, "2");
 
     private DrawingDxf Start(string entity, string layer) => Put(0, entity).Put(8, layer);
 

@@ -13,8 +13,17 @@ public readonly record struct BoltHole(double X_m, double Y_m, double Diameter_m
 /// <summary>A bolt and the two holes it goes through: the car's and the part's.</summary>
 public readonly record struct BoltPair(BoltHole Car, BoltHole Part, double Bolt_m)
 {
-    /// <summary>How far the centres may lie apart and the bolt still goes in; below 0 a hole is too small for it.</summary>
+    /// <summary>How far the centres may lie apart and the bolt still goes in, where it goes through each hole alone.</summary>
     public double Room_m => (Car.Diameter_m + Part.Diameter_m) / 2 - Bolt_m;
+
+    /// <summary>
+    /// What the narrower hole leaves the bolt. Below 0 the bolt does not go through it, wherever the other lies and however wide it is; at 0, as
+    /// where it is tapped, it does.
+    /// </summary>
+    public double Play_m => Math.Min(Car.Diameter_m, Part.Diameter_m) - Bolt_m;
+
+    /// <summary>A hole is narrower than the bolt by more than <see cref="BoltFit.Accuracy_m"/>.</summary>
+    public bool IsTooNarrow => Play_m < -BoltFit.Accuracy_m;
 
     /// <summary>What both centres together may stand off.</summary>
     public double Position_m => Car.Position_m + Part.Position_m;
@@ -27,6 +36,7 @@ public readonly record struct HoleFit(double OffX_m, double OffY_m, double Margi
 /// Do all bolts go in? The part is laid on the car, shifted and turned so that the tightest bolt has the most room: the greatest of
 /// (distance of centres − room) is least. It turns about the middle of its holes and is not turned over. Within
 /// <see cref="Accuracy_m"/>; that no other turn is better holds for patterns that fit nearly, where the problem is convex.
+/// A hole narrower than its bolt lets it in nowhere: what the bolt lacks there counts in its margin, and no placement mends it.
 /// </summary>
 public sealed record BoltFit
 {
@@ -38,10 +48,10 @@ public sealed record BoltFit
     private BoltFit(BoltPair[] pairs, in Placement placement)
     {
         (_pairs, _placement) = (pairs, placement);
-        Holes = [.. pairs.Select(placement.Of)];
-        Margin_m = Holes.Min(hole => hole.Margin_m);
         Placement sure = MostRoom.For([.. pairs.Select(Narrowed)], placement);
-        SureMargin_m = pairs.Min(pair => sure.Of(Narrowed(pair)).Margin_m);
+        Holes = [.. pairs.Select(pair => Through(pair, _placement.Of(pair)))];
+        Margin_m = Holes.Min(hole => hole.Margin_m);
+        SureMargin_m = pairs.Min(pair => Through(pair, sure.Of(Narrowed(pair))).Margin_m);
     }
 
     /// <summary>Room of the tightest bolt.</summary>
@@ -71,6 +81,7 @@ public sealed record BoltFit
     /// </summary>
     public double ShareThatGoIn(int draws, ulong seed)
     {
+        if (_pairs.Any(pair => pair.IsTooNarrow)) return 0;
         SplitMix64 random = new(seed);
         Span<BoltPair> drawn = new BoltPair[_pairs.Length];
         int good = 0;
@@ -82,6 +93,8 @@ public sealed record BoltFit
 
         return good / (double)draws;
     }
+
+    private static HoleFit Through(BoltPair pair, HoleFit laid) => pair.IsTooNarrow ? laid with { Margin_m = Math.Min(laid.Margin_m, pair.Play_m) } : laid;
 
     private static BoltPair Narrowed(BoltPair pair) =>
         pair with { Part = pair.Part with { Diameter_m = pair.Part.Diameter_m - 2 * pair.Position_m } };

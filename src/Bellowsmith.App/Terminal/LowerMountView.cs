@@ -14,7 +14,8 @@ internal static class LowerMountView
         screen.Blank();
         screen.Title($"{kit.Name}, {Names.Of(result.Question.Strut.End)}: does the lower mount fit the car, and does it hold?");
         if (words.Reason() is { } reason) screen.Warn(reason);
-        screen.Answer(words.Answer());
+        if (result.Findings.Any(f => f is { Holds: false, CanBeWaived: false })) screen.Warn(words.Answer());
+        else screen.Answer(words.Answer());
         if (result.Findings.Any(f => f.Holds == false)) screen.Warn(words.Summary());
         else screen.Say(words.Summary());
         string force = units.Symbol(Dimension.Force);

@@ -8,14 +8,13 @@ namespace Bellowsmith.Kits.Answers;
 public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
 {
     private readonly LowerMount _mount = result.Mount;
+    private readonly HoleWords _holes = new(result, units);
 
+    /// <summary>Fit and what is asked in one sentence, then what may not be waived and what else is missed.</summary>
     public string Answer()
     {
-        string fit = result.Fit.Margin_m < 0 ? $"Not all bolts go in: the tightest lacks {Fine(-result.Fit.Margin_m)}"
-            : $"The bolts go in with {Fine(result.Fit.Margin_m)} to spare, {(result.HoleForSure_m is null ? "for sure" : $"not for sure: {Percent(result.ShareThatGoIn, "0.0")} of brackets go on")}";
-        return result.Load is { } load
-            ? $"{fit}; under {Force(load.Axial_N)} {Asked()} before slip."
-            : $"{fit}; what it bears is not known.";
+        LowerMountFinding[] missed = [.. result.Findings.Where(f => f is { Holds: false, Rule: not (LowerMountRule.BoltsGoIn or LowerMountRule.BoltsGoInForSure) })];
+        return $"{Verdict()}{Listed("Not to be waived", missed.Where(f => !f.CanBeWaived))}{Listed("Missed", missed.Where(f => f.CanBeWaived))}";
     }
 
     public string Summary()
@@ -64,7 +63,7 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
         (_, LowerMountRule.ThreadEngagement) => result.Travel?.Thread() is { } thread ? new TravelWords(result.Travel, units).MendOf(thread)
             : "Not checked: give the body's thread with its diameter, engagedAtStop and shearStrength.",
         (null, _) => "Not checked: the strut's force is not known.",
-        (_, LowerMountRule.BoltsGoIn or LowerMountRule.BoltsGoInForSure) => HoleMend(),
+        (_, LowerMountRule.BoltsGoIn or LowerMountRule.BoltsGoInForSure) => _holes.Mend(),
         (_, LowerMountRule.JointSlips) => $"It takes {Force(finding.Value * _mount.Bolts.Bolt.Preload_N)} of preload a bolt where {_mount.Bolts.Bolt.Size} {_mount.Bolts.Bolt.StrengthClass} has {Force(_mount.Bolts.Bolt.Preload_N)}: larger or stronger bolts, a second plate, or holes further apart.",
         (_, LowerMountRule.ClampSlips) => $"It takes {Force(finding.Value * _mount.Clamp!.Bolts * _mount.Clamp.Bolt.Preload_N)} across the slot where its bolts have {Force(_mount.Clamp.Bolts * _mount.Clamp.Bolt.Preload_N)}: more or stronger bolts, or a shoulder the tube stands on.",
         _ => $"A plate of {units.Text(Dimension.Length, finding.Value / finding.Limit * _mount.Bracket.Thickness_m)} bears it.",
@@ -87,6 +86,26 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
     public IEnumerable<(string Hole, string Force, string Holds, string Asked)> Bolts() => result.Bolts.Select((bolt, n) =>
         ($"{n + 1}", units.Number(Dimension.Force, bolt.Force_N), units.Number(Dimension.Force, bolt.Slips_N), Percent(bolt.Asked)));
 
+    private string Verdict()
+    {
+        string fit = _holes.Narrow() is { } narrow ? $"No bolt goes in: {narrow}"
+            : result.Fit.Margin_m < 0 ? $"Not all bolts go in: the tightest lacks {Fine(-result.Fit.Margin_m)}"
+            : $"The bolts go in with {Fine(result.Fit.Margin_m)} to spare, {(result.GoInForSure ? "for sure" : $"not for sure: {Percent(result.ShareThatGoIn, "0.0")} of brackets go on")}";
+        return result.Load is { } load
+            ? $"{fit}; under {Force(load.Axial_N)} {Asked()} before slip."
+            : $"{fit}; what it bears is not known.";
+    }
+
+    private string Listed(string what, IEnumerable<LowerMountFinding> missed) => string.Join("; ", missed.Select(Miss)) is { Length: > 0 } all ? $" {what}: {all}." : "";
+
+    private string Miss(LowerMountFinding finding) => finding.Rule switch
+    {
+        LowerMountRule.JointSlips => "the joint slips",
+        LowerMountRule.ClampSlips => "the tube slips in the clamp",
+        LowerMountRule.HoleBearing => $"{Stress(finding.Value)} on a hole's wall, {Stress(finding.Limit)} allowed",
+        _ => $"{units.Text(Dimension.Length, finding.Value)} of thread engaged, {units.Text(Dimension.Length, finding.Limit)} needed",
+    };
+
     private IEnumerable<Note> Loads(MountLoad load)
     {
         yield return new("force", $"{Force(load.Axial_N)} along the strut, the greater of full bump and three times the drive load, as its thread is checked for.");
@@ -103,24 +122,11 @@ public sealed class LowerMountWords(LowerMountResult result, DisplayUnits units)
         return _mount.Clamp is null ? $"{joint} of what it holds" : $"{joint} and the clamp {Percent(Value(LowerMountRule.ClampSlips))} of what they hold";
     }
 
-    // Holes to the next 0.1 mm, so that what is printed is enough.
-    private string HoleMend()
-    {
-        string hole = $"Bracket holes of {Fine(Math.Ceiling(result.HoleForSure_m!.Value * 1e4 - 1e-6) * 1e-4)} let every bolt in for sure";
-        HoleMove move = result.Move!;
-        string[] ways = [.. new[] { Way(move.X_m, "outward", "inward"), Way(move.Y_m, "up", "down") }.OfType<string>()];
-        string moved = $"hole {move.Hole + 1} made {string.Join(" and ", ways)}";
-        return move.SureMargin_m >= -1e-6 ? $"{hole}; or {moved}." : $"{hole}; {moved} helps most of single moves and leaves {Fine(move.SureMargin_m)}.";
-    }
-
     private double Value(LowerMountRule rule) => result.Findings.First(f => f.Rule == rule).Value ?? double.NaN;
 
     private static double Off(double x, double y) => Math.Sqrt(x * x + y * y);
 
     private static string Percent(double share, string format = "0") => $"{LinkageWords.Number(100 * share, format)} %";
-
-    // Null where it is less than anyone could make.
-    private string? Way(double si, string positive, string negative) => Math.Abs(si) < 5e-6 ? null : $"{Fine(Math.Abs(si))} {(si < 0 ? negative : positive)}";
 
     private string Fine(double si) => $"{units.Number(Dimension.Length, si, 1)} {units.Symbol(Dimension.Length)}";
 

@@ -33,7 +33,7 @@ public sealed record MountAnswer(IReadOnlyDictionary<string, MountAnswer.Mounted
 
     /// <summary>Values in degrees or millimetres, as the rule has it; the other stays null.</summary>
     public sealed record CheckedRule(
-        string Rule, string Source, double? Value_deg, double? Limit_deg, double? Value_mm, double? Limit_mm, bool? Holds, string? Mend);
+        string Rule, string Source, double? Value_deg, double? Limit_deg, double? Value_mm, double? Limit_mm, bool? Holds, bool CanBeWaived, string? Mend);
 
     public static MountAnswer Of(MountResult result) => new(new Dictionary<string, MountedStrut> { [Names.Of(result.Case.Corner.End)] = Of(result, new(result, DisplayUnits.Metric)) });
 
@@ -69,7 +69,7 @@ public sealed record MountAnswer(IReadOnlyDictionary<string, MountAnswer.Mounted
         bool length = finding.Rule is MountRule.StackAddsUp or MountRule.RodDiameter;
         return new(
             MountWords.Rule(finding.Rule), MountWords.Source(finding.Rule), length ? null : Degrees(finding.Value), length ? null : Degrees(finding.Limit),
-            length ? finding.Value * 1e3 : null, length ? finding.Limit * 1e3 : null, finding.Holds, words.Mend(finding));
+            length ? finding.Value * 1e3 : null, length ? finding.Limit * 1e3 : null, finding.Holds, finding.CanBeWaived, words.Mend(finding));
     }
 
     private static double Degrees(double angle_rad) => angle_rad * 180 / Math.PI;

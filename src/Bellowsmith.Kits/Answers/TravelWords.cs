@@ -54,7 +54,7 @@ public sealed class TravelWords(TravelResult result, DisplayUnits units)
     {
         TravelRule.DriveWithinDamper => "lengths of the damper and its stop",
         TravelRule.TopOutBeforeSpring => "trade rule, 1/2 to 3/4 in [Air Spring Failure Analysis 2026]; the limit may be changed",
-        TravelRule.SolidBeforeSpring => "trade rule, plate and wall damage when bottomed [Air Spring Warranty Guide 2026]; the limit may be changed",
+        TravelRule.SolidBeforeSpring => "trade rule, plate and wall damage when bottomed [Air Spring Warranty Guide 2026]; never waived, more than 0 mm may be asked",
         TravelRule.DroopAtWheel or TravelRule.StopContactAtWheel => "common practice, no source; the limit may be changed",
         _ => "shear of the engaged thread [FED-STD-H28 1978] at 3 times the drive load (common practice, no source) or full bump; never waived",
     };

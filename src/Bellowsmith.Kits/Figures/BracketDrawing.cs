@@ -9,8 +9,8 @@ namespace Bellowsmith.Kits.Figures;
 /// </summary>
 public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, DisplayUnits units)
 {
-    // In heights of a letter: between upright dimensions, to the first beside the clamp, and the room words take right of the plate.
-    private const double Lane = 4.6, ClampLane = 3, Words = 9.5;
+    // In heights of a letter: between upright dimensions, and to the first beside the clamp.
+    private const double Lane = 4.6, ClampLane = 3;
 
     private readonly double _left = Millimetres(mount.Plate.Least.X_m), _right = Millimetres(mount.Plate.Greatest.X_m), _top = Millimetres(mount.Plate.Greatest.Y_m);
     private readonly DrawingPoint[] _holes = [.. mount.Bracket.Holes.Select(At)];
@@ -25,15 +25,14 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
         if (mount.Clamp is { } clamp) Clamp(pen, lines, clamp, text_mm);
         pen.Add(new DrawingPath(DrawingRole.Outline, "plate", [new(_left, 0), new(_right, 0), new(_right, _top), new(_left, _top)], Closed: true));
         for (int n = 0; n < _holes.Length; n++) Hole(pen, n, text_mm);
-        Place(pen, "hoseBracket", "hose", mount.HoseBracket, text_mm);
-        Place(pen, "sensorBracket", "sensor", mount.SensorBracket, text_mm);
-        double beside = Up(lines, text_mm), above = Above(lines, text_mm);
+        (double words, double lowest, double highest) = Beside(pen, lines, text_mm);
+        double right = Up(lines, words + 2.5 * text_mm, text_mm), above = Above(lines, Math.Max(Math.Max(_top, ClampTop), highest + text_mm / 2), text_mm);
         return new()
         {
             Shapes = pen.Shapes,
             Dimensions = lines.Dimensions,
-            Frame = new(LeftEdge(text_mm), -3 * text_mm, beside + 3 * text_mm, above + 1.5 * text_mm),
-            TitleBlock = [.. Title()],
+            Frame = new(LeftEdge(text_mm), Math.Min(-4, lowest / text_mm - 1) * text_mm, right + 3 * text_mm, above + 1.5 * text_mm),
+            TitleBlock = [.. new BracketTitle(kit, end, mount, units).Rows()],
             Summary = Summary(),
         };
     }
@@ -46,14 +45,18 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
 
     private double Tube => Millimetres(mount.Clamp?.Diameter_m ?? 0) / 2;
 
-    private double LeftEdge(double text) => mount.Clamp is null ? -3 * text : -Tube - (ClampLane + 3) * text;
+    private double ClampTop => Millimetres(mount.Clamp?.Height_m ?? 0);
+
+    private double LeftEdge(double text) => Math.Min(MarkedLeft - 2 * text, mount.Clamp is null ? -3 * text : -Tube - (ClampLane + 3) * text);
+
+    private double MarkedLeft => Millimetres(new[] { mount.HoseBracket, mount.SensorBracket }.Min(place => place?.X_m) ?? 0);
 
     private void Clamp(SectionPen pen, SectionDimensioning lines, MountClamp clamp, double text)
     {
         double height = Millimetres(clamp.Height_m);
         pen.Add(new DrawingPath(DrawingRole.Thin, "clamp", [new(-Tube, 0), new(Tube, 0), new(Tube, height), new(-Tube, height)], Closed: true));
         lines.Across("clampDiameter", clamp.Diameter_m, Tube, 0, -1.5 * text, "Ø ");
-        lines.Upright("clampHeight", clamp.Height_m, "", new(-Tube, 0), new(-Tube, height), -Tube - ClampLane * text, DrawingRole.Dimension);
+        lines.Upright("clampHeight", clamp.Height_m, "", new(-Tube, 0), new(-Tube, height), -Tube - ClampLane * text, DrawingRole.Dimension, below: true);
     }
 
     private void Hole(SectionPen pen, int n, double text)
@@ -66,58 +69,73 @@ public sealed class BracketDrawing(Kit kit, AxleEnd end, LowerMount mount, Displ
         pen.Line(DrawingRole.Centre, part, at.X, at.Y - over, at.X, at.Y + over);
     }
 
-    private void Place(SectionPen pen, string part, string what, PlanePoint? place, double text)
+    private static void Mark(SectionPen pen, BracketNote note, double text)
     {
-        if (place is not { } there) return;
-        (DrawingPoint at, double half) = (At(there), text / 2);
-        pen.Add(new DrawingStrokes(DrawingRole.Thin, part, [(new(at.X - half, at.Y), new(at.X + half, at.Y)), (new(at.X, at.Y - half), new(at.X, at.Y + half))]));
-        pen.Line(DrawingRole.Dimension, part, at.X + text, at.Y, _right + text, at.Y);
-        pen.Add(new DrawingText(DrawingRole.Thin, part, new(_right + 1.5 * text, at.Y), $"{what} {Number(there.X_m)} / {Number(there.Y_m)}", TextAnchor.Start, 0.8 * text));
+        (DrawingPoint at, double half) = (note.At, text / 2);
+        pen.Add(new DrawingStrokes(DrawingRole.Thin, note.Part, [(new(at.X - half, at.Y), new(at.X + half, at.Y)), (new(at.X, at.Y - half), new(at.X, at.Y + half))]));
     }
 
-    // Each place once, nearest first, in lanes outward; where the last lane is.
-    private double Up(SectionDimensioning lines, double text)
+    private IEnumerable<BracketNote> Notes(double text)
     {
-        double x = _right + (Words + 2 - Lane) * text;
+        BracketPlate plate = mount.Bracket;
+        int[] round = [.. Enumerable.Range(0, _holes.Length).Where(n => n != mount.SlottedHole)];
+        DrawingPoint named = round.Select(n => _holes[n]).OrderByDescending(at => at.X).ThenBy(at => at.Y).First();
+        yield return new("holeDiameter", $"{(round.Length > 1 ? $"{round.Length} × " : "")}Ø {Number(plate.HoleDiameter_m)}", text, named, _radius, plate.HoleDiameter_m, _radius);
+        if (mount.SlottedHole is { } slotted && plate.Slot_m is { } slot)
+            yield return new("slot", $"slot {Number(plate.HoleDiameter_m)} × {Number(slot)}", text, _holes[slotted], _radius, slot, Millimetres(slot) / 2);
+        if (mount.HoseBracket is { } hose) yield return Place("hoseBracket", "hose", hose);
+        if (mount.SensorBracket is { } sensor) yield return Place("sensorBracket", "sensor", sensor);
+
+        BracketNote Place(string part, string what, PlanePoint at) => new(part, $"{what} {Number(at.X_m)} / {Number(at.Y_m)}", 0.8 * text, At(at), text);
+    }
+
+    // In one column beside the plate and what is marked right of it; its right edge and the height it takes.
+    private (double Right, double Bottom, double Top) Beside(SectionPen pen, SectionDimensioning lines, double text)
+    {
+        BracketNote[] notes = [.. Notes(text).OrderBy(note => note.Wanted)];
+        double x = notes.Max(note => Math.Max(note.At.X, _right)) + text + lines.Beyond, right = x;
+        double[] heights = [.. BracketNote.Heights(notes, [0, _top, .. _holes.Select(hole => hole.Y)], text)];
+        foreach ((BracketNote note, double y) in notes.Zip(heights))
+        {
+            DrawingBox box = lines.Leader(note.Value_m is null ? DrawingRole.Thin : DrawingRole.Dimension, note.Part, note.Words, note.Size, note.Tip, note.Radius, new(x, y));
+            right = Math.Max(right, box.Right);
+            if (note.Value_m is { } value) lines.Measured(note.Part, value, note.Words, new(note.At.X - note.Half, note.At.Y), new(note.At.X + note.Half, note.At.Y), box);
+            else Mark(pen, note, text);
+        }
+
+        return (right, Math.Min(heights[0], notes.Min(note => note.At.Y)), Math.Max(heights[^1], notes.Max(note => note.At.Y)));
+    }
+
+    // Each place once, nearest first, in lanes outward from x; where the last lane is.
+    private double Up(SectionDimensioning lines, double x, double text)
+    {
         foreach ((int n, PlanePoint hole) in mount.Bracket.Holes.Index().DistinctBy(h => h.Item.Y_m).OrderBy(h => h.Item.Y_m))
-            lines.Upright($"holeY{n + 1}", hole.Y_m, "", new(_right, 0), _holes[n], x += Lane * text, DrawingRole.Dimension);
-        lines.Upright("height", mount.Plate.Greatest.Y_m, "", new(_right, 0), new(_right, _top), x += Lane * text, DrawingRole.Dimension);
+        {
+            lines.Upright($"holeY{n + 1}", hole.Y_m, "", new(_right, 0), _holes[n], x, DrawingRole.Dimension, below: true);
+            x += Lane * text;
+        }
+
+        lines.Upright("height", mount.Plate.Greatest.Y_m, "", new(_right, 0), new(_right, _top), x, DrawingRole.Dimension, below: true);
         return x;
     }
 
-    private double Above(SectionDimensioning lines, double text)
+    // In lanes upward from y, each clear of what rises to those over it; where the last lane is.
+    private double Above(SectionDimensioning lines, double y, double text)
     {
-        double y = _top;
-        if (mount.SlottedHole is { } slotted && mount.Bracket.Slot_m is { } slot)
-        {
-            double half = Millimetres(slot) / 2;
-            lines.Level("slot", slot, new(_holes[slotted].X - half, _holes[slotted].Y), new(_holes[slotted].X + half, _holes[slotted].Y), y += 2 * text);
-        }
-
-        lines.Level("width", mount.Plate.Greatest.X_m - mount.Plate.Least.X_m, new(_left, _top), new(_right, _top), y += 2 * text);
-        foreach ((int n, PlanePoint hole) in mount.Bracket.Holes.Index().OrderByDescending(h => h.Item.Y_m).DistinctBy(h => h.Item.X_m).OrderBy(h => Math.Abs(h.Item.X_m)))
-            lines.Level($"holeX{n + 1}", hole.X_m, new(0, _top), _holes[n], y += 2 * text);
-        int lowest = mount.Bracket.Holes.Index().MinBy(hole => hole.Item.Y_m).Index;
-        lines.Hole("holeDiameter", mount.Bracket.HoleDiameter_m, _holes[lowest], _radius, _right + text, $"{_holes.Length} × Ø ");
+        (string Id, double Value_m, DrawingPoint From, DrawingPoint To)[] lanes =
+        [
+            ("width", mount.Plate.Greatest.X_m - mount.Plate.Least.X_m, new(_left, _top), new(_right, _top)),
+            .. mount.Bracket.Holes.Index().OrderByDescending(h => h.Item.Y_m).DistinctBy(h => h.Item.X_m).OrderBy(h => Math.Abs(h.Item.X_m))
+                .Select(h => ($"holeX{h.Index + 1}", h.Item.X_m, new DrawingPoint(0, _top), _holes[h.Index])),
+        ];
+        foreach ((int k, (string id, double value, DrawingPoint from, DrawingPoint to)) in lanes.Index())
+            lines.Level(id, value, from, to, y += 2 * text, [.. lanes.Skip(k).SelectMany(lane => new[] { lane.From.X, lane.To.X })]);
         return y;
     }
 
-    private IEnumerable<TitleRow> Title()
-    {
-        yield return new("part", $"lower mount, {Names.Of(end)}: plate, {mount.Bolts.ShearPlanes} off each strut");
-        yield return new("kit", kit.Name);
-        yield return new("car", kit.Car.Name);
-        yield return new("plate", $"{Number(mount.Bracket.Thickness_m)} thick{(mount.Bracket is { Width_m: null } or { Height_m: null } ? "; outline drawn round the holes, not given" : "")}");
-        yield return new("holes", $"within {Number(mount.Bracket.Position_m)} of their places, any way; for {mount.Bolts.Bolt.Size}");
-        if (mount.Clamp is { } clamp) yield return new("clamp", $"{clamp.Bolts} × {clamp.Bolt.Size} {clamp.Bolt.StrengthClass} across its slot");
-        yield return new("else", "ISO 2768-mK");
-        yield return new("state", "not released: a calculation's drawing, not an approval");
-        yield return new("lengths", units.Symbol(Dimension.Length));
-    }
-
     private string Summary() => $"Plate of the lower mount, {Number(mount.Bracket.Thickness_m)} {units.Symbol(Dimension.Length)} thick, with "
-        + string.Join(" and ", mount.Bracket.Holes.Select(hole => $"a hole at {Number(hole.X_m)} outward and {Number(hole.Y_m)} up"))
-        + $", Ø {Number(mount.Bracket.HoleDiameter_m)}, from the strut's axis and the lower datum.";
+        + string.Join(" and ", mount.Bracket.Holes.Select((hole, n) => $"a {(n == mount.SlottedHole ? $"slot {Number(mount.Bracket.Slot_m!.Value)} long" : "hole")} at {Number(hole.X_m)} outward and {Number(hole.Y_m)} up"))
+        + $", {Number(mount.Bracket.HoleDiameter_m)} wide, from the strut's axis and the lower datum.";
 
     private string Number(double si) => units.Number(Dimension.Length, si, 1);
 

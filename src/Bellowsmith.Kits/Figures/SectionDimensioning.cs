@@ -29,10 +29,10 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
 
     /// <summary>
     /// An upright dimension at x, from one point up to another; a negative value is drawn over its amount. Its label stands in
-    /// a gap of the line, or outwards beside it.
+    /// a gap of the line, or outwards beside it, or below where that is asked for.
     /// </summary>
     public void Upright(
-        string id, double value_m, string caption, DrawingPoint from, DrawingPoint to, double x, DrawingRole role, bool beside = false)
+        string id, double value_m, string caption, DrawingPoint from, DrawingPoint to, double x, DrawingRole role, bool beside = false, bool below = false)
     {
         (double low, double high) = (Math.Min(from.Y, to.Y), Math.Max(from.Y, to.Y));
         int side = Math.Sign(x);
@@ -41,53 +41,56 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
 
         double height = text * (caption.Length > 0 ? 1 + 1.15 * Caption : 1);
         bool inside = !beside && high - low > height + 3 * Arrow, arrowsInside = high - low > 3 * Arrow;
-        DrawingBox label = Place(id, caption, new DrawingPoint(x, (low + high) / 2), height, inside ? 0 : side);
+        double beyond = arrowsInside ? 0 : 2 * Arrow, middle = inside || !below ? (low + high) / 2 : low - beyond - height / 2 - Beyond;
+        DrawingBox label = Place(id, caption, new DrawingPoint(x, middle), height, inside || below ? 0 : side);
         if (inside)
         {
             pen.Line(role, id, x, low, x, Math.Min(label.Bottom - Beyond / 2, high));
             pen.Line(role, id, x, Math.Max(label.Top + Beyond / 2, low), x, high);
         }
-        else pen.Line(role, id, x, low - (arrowsInside ? 0 : 2 * Arrow), x, high + (arrowsInside ? 0 : 2 * Arrow));
+        else pen.Line(role, id, x, low - beyond, x, high + beyond);
 
         ArrowAt(role, id, new(x, low), 0, arrowsInside ? -1 : 1);
         ArrowAt(role, id, new(x, high), 0, arrowsInside ? 1 : -1);
         Write(role, id, value_m, caption, label, from, to, Number(value_m));
     }
 
-    /// <summary>A level dimension at y, below or above what it measures; its number in a gap of the line, or to the right of it.</summary>
-    public void Level(string id, double value_m, DrawingPoint from, DrawingPoint to, double y)
+    /// <summary>
+    /// A level dimension at y, below or above what it measures; its number in a gap of the line, or to the right of it, where none of the upright
+    /// lines runs that cross it.
+    /// </summary>
+    public void Level(string id, double value_m, DrawingPoint from, DrawingPoint to, double y, IReadOnlyList<double> crossing)
     {
         DrawingRole role = DrawingRole.Dimension;
         (double left, double right) = (Math.Min(from.X, to.X), Math.Max(from.X, to.X));
         foreach (DrawingPoint point in (ReadOnlySpan<DrawingPoint>)[from, to])
             pen.Line(role, id, point.X, point.Y + Math.Sign(y - point.Y) * Beyond / 2, point.X, y + Math.Sign(y - point.Y) * Beyond / 2);
 
-        double half = HalfWidth("");
-        bool inside = right - left > 2 * half + 3 * Arrow, arrowsInside = right - left > 3 * Arrow;
-        double middle = inside ? (left + right) / 2 : right + half + (arrowsInside ? Beyond : 3 * Arrow), beyond = arrowsInside ? 0 : 2 * Arrow;
+        string number = Number(value_m);
+        double half = Math.Max(HalfWidth(""), number.Length * LetterWidth * text / 2), room = half + 1.5 * Arrow;
+        bool arrowsInside = right - left > 3 * Arrow;
+        double? gap = Clear(left + room, (left + right) / 2, right - room, half, crossing);
+        double outside = right + half + (arrowsInside ? Beyond : 3 * Arrow), middle = gap ?? Clear(outside, outside, double.PositiveInfinity, half, crossing)!.Value;
         DrawingBox label = new(middle - half, y - text / 2, middle + half, y + text / 2);
-        if (inside)
-        {
-            pen.Line(role, id, left, y, label.Left, y);
-            pen.Line(role, id, label.Right, y, right, y);
-        }
-        else pen.Line(role, id, left - beyond, y, right + beyond, y);
-
+        pen.Line(role, id, left - (arrowsInside ? 0 : 2 * Arrow), y, label.Left, y);
+        if (gap is not null) pen.Line(role, id, label.Right, y, right, y);
         ArrowAt(role, id, new(left, y), arrowsInside ? -1 : 1, 0);
         ArrowAt(role, id, new(right, y), arrowsInside ? 1 : -1, 0);
-        Write(role, id, value_m, "", label, from, to, Number(value_m));
+        Write(role, id, value_m, "", label, from, to, number);
     }
 
-    /// <summary>A hole's diameter on a leader from its edge to words that begin at x, right of it.</summary>
-    public void Hole(string id, double value_m, DrawingPoint centre, double radius, double x, string before)
+    /// <summary>Words on a leader: from what lies within a radius of a point to the words' left end. Returns the box they take.</summary>
+    public DrawingBox Leader(DrawingRole role, string part, string words, double height, DrawingPoint at, double radius, DrawingPoint end)
     {
-        DrawingPoint edge = new(centre.X + radius * Math.Cos(Math.PI / 4), centre.Y + radius * Math.Sin(Math.PI / 4)), end = new(x, centre.Y + radius + text);
-        string words = before + Number(value_m);
-        DrawingBox label = new(x + Beyond, end.Y - text / 2, x + Beyond + words.Length * LetterWidth * text, end.Y + text / 2);
-        pen.Line(DrawingRole.Dimension, id, edge.X, edge.Y, end.X, end.Y);
-        pen.Add(new DrawingText(DrawingRole.Dimension, id, new(label.Left, end.Y), words, TextAnchor.Start, text));
-        _dimensions.Add(new DrawingDimension(id, value_m, words, new(centre.X - radius, centre.Y), new(centre.X + radius, centre.Y), label));
+        double x = end.X - Beyond - at.X, y = end.Y - at.Y, share = radius / Math.Sqrt(x * x + y * y);
+        pen.Line(DrawingRole.Dimension, part, at.X + share * x, at.Y + share * y, end.X - Beyond, end.Y);
+        pen.Add(new DrawingText(role, part, end, words, TextAnchor.Start, height));
+        return new(end.X, end.Y - height / 2, end.X + words.Length * LetterWidth * height, end.Y + height / 2);
     }
+
+    /// <summary>A dimension whose words are on a leader.</summary>
+    public void Measured(string id, double value_m, string words, DrawingPoint from, DrawingPoint to, DrawingBox label) =>
+        _dimensions.Add(new DrawingDimension(id, value_m, words, from, to, label));
 
     /// <summary>A diameter across the axis at height y, its number outside the right arrow.</summary>
     public void Across(string id, double value_m, double radius, double fromY, double y, string prefix)
@@ -105,6 +108,14 @@ internal sealed class SectionDimensioning(SectionPen pen, DisplayUnits units, do
         DrawingBox label = new(left, y - text / 2, left + words.Length * LetterWidth * text, y + text / 2);
         pen.Add(new DrawingText(role, id, new(left, y), words, TextAnchor.Start, text));
         _dimensions.Add(new DrawingDimension(id, value_m, words, new(-radius, fromY), new(radius, fromY), label));
+    }
+
+    // The place nearest the wanted one where a label of so much half width touches no crossing line; null where there is none.
+    private double? Clear(double least, double wanted, double greatest, double half, IReadOnlyList<double> crossing)
+    {
+        double apart = half + Beyond / 2;
+        double?[] places = [wanted, least, .. crossing.SelectMany(x => new double?[] { x - apart, x + apart })];
+        return places.Where(at => at >= least && at <= greatest && crossing.All(x => Math.Abs(x - at!.Value) > apart - 1e-9)).MinBy(at => Math.Abs(at!.Value - wanted));
     }
 
     private string Number(double value_m) => units.Number(Dimension.Length, value_m, more);

@@ -14,11 +14,14 @@ public record SheetDrawing
     /// <summary>Everything drawn.</summary>
     public required DrawingBox Frame { get; init; }
 
-    /// <summary>Rows of the title block; the renderer adds the scale it draws at beside the last.</summary>
+    /// <summary>Rows of the title block; the renderer adds the scale it draws at to those beside it.</summary>
     public required IReadOnlyList<TitleRow> TitleBlock { get; init; }
 
     /// <summary>The drawing in words, for those who hear it.</summary>
     public required string Summary { get; init; }
 }
 
-public sealed record TitleRow(string Label, string Text);
+/// <param name="Label">What it says.</param>
+/// <param name="Text">Empty where it is written by hand.</param>
+/// <param name="Beside">To the right of those that say what the part is.</param>
+public sealed record TitleRow(string Label, string Text, bool Beside = false);

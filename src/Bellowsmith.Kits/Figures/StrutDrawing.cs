@@ -96,7 +96,7 @@ public sealed class StrutDrawing
         new("kit", $"{_kit}, {Names.Of(_strut.End)}"),
         new("spring", _strut.Part.Name),
         new("section at", $"{_units.Text(Units.Dimension.Length, height_m)}, {_strut.Load}"),
-        new("lengths", _units.Symbol(Units.Dimension.Length)),
+        new("lengths", _units.Symbol(Units.Dimension.Length), Beside: true),
     ];
 
     private string Words(StrutLayout at)

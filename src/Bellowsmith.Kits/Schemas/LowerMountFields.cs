@@ -20,6 +20,7 @@ internal static class LowerMountFields
     public static readonly Shape Mount = Fields(
         Need("bracket", Fields(
             Need("thickness", Length("1 mm", "60 mm", "8 mm"), "Of one plate."),
+            May("material", Text, "As it is ordered, for the drawing."),
             Need("holes", new SomeShape(_place, "places, each x from the strut's axis outward, y from the lower datum up")),
             Need("holeDiameter", _hole),
             May("tolerance", _position, "How far a hole may be made from its place, ±; 0.1 mm where not given."),

@@ -12,6 +12,7 @@ internal static class LowerMountReader
         LowerMount read = new(
             new(bracket.Needed("thickness"), holes, bracket.Needed("holeDiameter"), bracket.Optional("tolerance") ?? BracketPlate.UsualPosition_m)
             {
+                Material = bracket.OptionalText("material"),
                 Width_m = bracket.Optional("width"),
                 Height_m = bracket.Optional("height"),
                 Slot_m = bracket.Optional("slot"),
@@ -48,13 +49,22 @@ internal static class LowerMountReader
             bolts.Member("count")!.Report($"{holes.Count}, one for each hole", "Take count out, or add the holes.");
         if (mount.Bracket.Slot_m <= mount.Bracket.HoleDiameter_m)
             bracket.Member("slot")!.Report("more than holeDiameter", "A slot is longer than it is wide: give its length over the ends.");
+        Apart(mount.Knuckle.Holes, mount.Knuckle.HoleDiameter_m, knuckle);
+        Apart(holes, mount.Bracket.HoleDiameter_m, bracket);
         for (int i = 0; i < holes.Count; i++)
         {
             Place at = bracket.Member("holes")!.Item(i);
-            if (holes.Take(i).Any(other => Distance(other, holes[i]) < mount.Bracket.HoleDiameter_m)) at.Report("a hole clear of the others", "Two holes run into each other.");
-            else if (Outside(mount, holes[i])) at.Report("a hole within the plate", "Make the plate larger or move the hole: x counts from the strut's axis, y from the lower datum.");
+            if (!RunsInto(holes, i, mount.Bracket.HoleDiameter_m) && Outside(mount, holes[i])) at.Report("a hole within the plate", "Make the plate larger or move the hole: x counts from the strut's axis, y from the lower datum.");
         }
     }
+
+    private static void Apart(IReadOnlyList<PlanePoint> holes, double diameter_m, Place of)
+    {
+        for (int i = 0; i < holes.Count; i++)
+            if (RunsInto(holes, i, diameter_m)) of.Member("holes")!.Item(i).Report("a hole clear of the others", "Two holes run into each other.");
+    }
+
+    private static bool RunsInto(IReadOnlyList<PlanePoint> holes, int i, double diameter_m) => holes.Take(i).Any(other => Distance(other, holes[i]) < diameter_m);
 
     private static bool Outside(LowerMount mount, PlanePoint hole)
     {

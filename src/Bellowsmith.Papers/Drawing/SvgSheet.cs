@@ -9,6 +9,9 @@ internal static class SvgSheet
 {
     private const float Width = (float)(180 / SvgPen.Millimetre), Height = (float)(120 / SvgPen.Millimetre), LeastFigure = (float)(80 / SvgPen.Millimetre);
     private const float Margin = 15, Heading = 12, Sentence = 8.4f;
+
+    // Not every program keeps to a stated length of words, and fonts that stand in for the one measured are up to a sixth wider.
+    private const float Lines = 0.85f * (Width - 2 * Margin);
     private const string Namespace = "http://www.w3.org/2000/svg";
 
     /// <summary>Height of a figure's letters.</summary>
@@ -19,7 +22,8 @@ internal static class SvgSheet
     /// <param name="title">Heading.</param>
     /// <param name="summary">The sentence below it.</param>
     /// <param name="figure">Draws into the box it is given.</param>
-    public static byte[] Write(string name, string title, string summary, Action<Pen, SKRect> figure)
+    /// <param name="least">Height of the figure at least.</param>
+    public static byte[] Write(string name, string title, string summary, Action<Pen, SKRect> figure, float least = LeastFigure)
     {
         using MemoryStream bytes = new();
         using (XmlWriter xml = XmlWriter.Create(bytes, new() { Encoding = new UTF8Encoding(false), Indent = true, IndentChars = " ", NewLineChars = "\n" }))
@@ -27,9 +31,9 @@ internal static class SvgSheet
         {
             string id = string.Concat(name.Where(char.IsAsciiLetterOrDigit).Prepend('f'));
             SvgPen pen = new(xml, id, letters);
-            float top = Margin + pen.ParagraphHeight(title, Width - 2 * Margin, Heading, bold: true) + 3
-                + pen.ParagraphHeight(summary, Width - 2 * Margin, Sentence) + 9;
-            float height = Math.Max(Height, top + LeastFigure + Margin);
+            float top = Margin + pen.ParagraphHeight(title, Lines, Heading, bold: true) + 3
+                + pen.ParagraphHeight(summary, Lines, Sentence) + 9;
+            float height = Math.Max(Height, top + least + Margin);
             Open(xml, id, title, summary, height);
             Frame(pen, title, summary, height);
             figure(pen, new SKRect(Margin, top, Width - Margin, height - Margin));
@@ -68,7 +72,7 @@ internal static class SvgSheet
     {
         pen.Box(new SKRect(0, 0, Width, height), Shade.Paper, null, 0);
         pen.Box(new SKRect(4, 4, Width - 4, height - 4), null, Shade.Rule, 0.6f);
-        float y = pen.Paragraph(title, Margin, Margin, Width - 2 * Margin, Heading, Shade.Ink, bold: true) + 3;
-        pen.Paragraph(summary, Margin, y, Width - 2 * Margin, Sentence, Shade.Quiet);
+        float y = pen.Paragraph(title, Margin, Margin, Lines, Heading, Shade.Ink, bold: true) + 3;
+        pen.Paragraph(summary, Margin, y, Lines, Sentence, Shade.Quiet);
     }
 }

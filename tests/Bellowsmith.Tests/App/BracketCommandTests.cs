@@ -23,6 +23,7 @@ public sealed class BracketCommandTests : IDisposable
         Assert.Equal(Number(front, "axialForce_N") * 0.005, Number(front, "twist_Nm"), 1e-9);
         JsonElement[] findings = [.. front.GetProperty("findings").EnumerateArray()];
         Assert.Equal([true, false, true, true, true, true], findings.Select(f => f.GetProperty("holds").GetBoolean()));
+        Assert.Equal([true, true, true, true, true, false], findings.Select(f => f.GetProperty("canBeWaived").GetBoolean()));
         Assert.Equal(240, Number(findings[4], "allowedStress_MPa"), 1e-9);
         Assert.Equal(JsonValueKind.Null, front.GetProperty("reason").ValueKind);
         Assert.Equal(JsonValueKind.Null, front.GetProperty("drawing").ValueKind);

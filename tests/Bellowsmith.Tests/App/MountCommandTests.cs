@@ -31,6 +31,7 @@ public sealed class MountCommandTests : IDisposable
         Assert.Equal([12.5, 14, 16], side.GetProperty("rods").EnumerateArray().Select(rod => Math.Round(Number(rod, "diameter_mm"), 9)));
         Assert.Equal(Number(side, "frictionAtWheel_N") / 363, Number(side, "breakaway_m_per_s2"), 1e-9);
         Assert.Equal(25, side.GetProperty("curve").GetArrayLength());
+        Assert.Equal([false, true, true, true, true], front.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("canBeWaived").GetBoolean()));
         Assert.True(front.GetProperty("solved").GetBoolean());
     }
 

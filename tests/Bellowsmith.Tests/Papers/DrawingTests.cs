@@ -45,8 +45,20 @@ public sealed class DrawingTests
         Assert.Equal([(46, 32, 7.25), (46, 102, 7.25)], entities.Where(e => e.Kind == "CIRCLE" && e.Values[8] == "HOLES").Select(e => (Number(e.Values[10]), Number(e.Values[20]), Number(e.Values[40]))));
         Assert.Equal(4, entities.Count(e => e.Kind == "LINE" && e.Values[8] == "OUTLINE"));
         Assert.Contains(entities, e => e.Kind == "TEXT" && e.Values[8] == "DIMENSIONS" && e.Values[1] == "2 x %%c 14.50");
-        Assert.Contains(entities, e => e.Kind == "TEXT" && e.Values[1] == "else: ISO 2768-mK");
+        Assert.Contains(entities, e => e.Kind == "TEXT" && e.Values[1] == "general: ISO 2768-m (common practice)");
         Assert.All(entities, e => Assert.Contains(e.Values[8], (string[])["OUTLINE", "HOLES", "CENTRE", "DIMENSIONS", "NOTES"]));
+    }
+
+    [Fact] // letters at most 0.7 of their height wide: the width's number left of the line that rises from x = 46 mm through its lane
+    public void Dxf_OfTheStreetKit_HasNoLineThroughItsWidth()
+    {
+        (string Kind, Dictionary<int, string> Values)[] entities = [.. Entities(DrawingDxf.Write(Drawing().With(3.5)))];
+        Dictionary<int, string> width = entities.Single(e => e.Kind == "TEXT" && e.Values[1] == "40.00").Values;
+        Dictionary<int, string> rises = entities.Single(e => e.Kind == "LINE" && e.Values[8] == "DIMENSIONS" && e.Values[10] == "46.0" && e.Values[11] == "46.0").Values;
+
+        Assert.InRange(Number(width[20]), Number(rises[20]), Number(rises[21]));
+        Assert.Equal(("1", "0.7"), (width[72], width[41]));
+        Assert.True(Number(width[10]) + 0.5 * 5 * 0.7 * 3.5 < 46);
     }
 
     [Fact] // ends are true arcs: right from 270° to 90°, left from 90° to 270°

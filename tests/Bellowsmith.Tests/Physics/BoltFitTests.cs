@@ -82,6 +82,21 @@ public sealed class BoltFitTests
         Assert.InRange(borne, 0.5, 0.95);
     }
 
+    [Theory] // bolt of 12 mm: a hole of 11 lacks 1 mm whatever the other is; a tapped one of 12 takes nothing of the (14 + 12)/2 − 12 of room
+    [InlineData(11, 15, -1e-3, 0)]
+    [InlineData(15, 11, -1e-3, 0)]
+    [InlineData(12, 14, 1e-3, 1)]
+    public void Of_HoleNarrowerThanItsBolt_LetsNoBoltIn(double car_mm, double part_mm, double margin_m, double share)
+    {
+        BoltPair[] pairs = [.. Within(0).Select(pair => pair with { Car = pair.Car with { Diameter_m = car_mm * 1e-3 }, Part = pair.Part with { Diameter_m = part_mm * 1e-3 } })];
+        BoltFit fit = BoltFit.Of(pairs);
+
+        Assert.Equal(margin_m, fit.Margin_m, BoltFit.Accuracy_m);
+        Assert.Equal(margin_m, fit.SureMargin_m, BoltFit.Accuracy_m);
+        Assert.All(fit.Holes, hole => Assert.Equal(margin_m, hole.Margin_m, BoltFit.Accuracy_m));
+        Assert.Equal(share, fit.ShareThatGoIn(50, 1));
+    }
+
     [Fact]
     public void Of_OneBoltOrNone_IsItsRoomOrAFault()
     {

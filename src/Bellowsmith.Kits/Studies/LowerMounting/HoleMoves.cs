@@ -8,8 +8,15 @@ internal static class HoleMoves
     private const int MostTries = 60;
     private const double Enough_m = 1e-6;
 
-    public static HoleMove Best(IReadOnlyList<BoltPair> pairs) =>
-        Enumerable.Range(0, pairs.Count).Select(hole => Move(pairs, hole)).MaxBy(move => Math.Round(move.SureMargin_m / Enough_m))!;
+    // Less nobody could make.
+    private const double Worth_m = 1e-5;
+
+    /// <summary>Null where no move of one hole gains anything.</summary>
+    public static HoleMove? Best(IReadOnlyList<BoltPair> pairs, BoltFit fit)
+    {
+        HoleMove best = Enumerable.Range(0, pairs.Count).Select(hole => Move(pairs, hole)).MaxBy(move => Math.Round(move.SureMargin_m / Enough_m))!;
+        return best.SureMargin_m > fit.SureMargin_m + Worth_m ? best : null;
+    }
 
     // Onto the car's hole, and the part laid anew, until they stay together: then the others lie as they would without it.
     private static HoleMove Move(IReadOnlyList<BoltPair> pairs, int hole)

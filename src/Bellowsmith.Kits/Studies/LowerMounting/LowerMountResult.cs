@@ -25,11 +25,22 @@ public sealed record LowerMountResult
     /// <summary>Share of random brackets and cars whose bolts all go in, every centre even over the disc its tolerance leaves it.</summary>
     public required double ShareThatGoIn { get; init; }
 
-    /// <summary>Least diameter of the bracket's holes with which all bolts go in for sure; null where they do.</summary>
+    /// <summary>Least diameter of the knuckle's holes, its bolts'; null where they go through.</summary>
+    public double? KnuckleHole_m { get; init; }
+
+    /// <summary>
+    /// Least diameter of the bracket's holes with which all bolts go in for sure, the knuckle's bored to <see cref="KnuckleHole_m"/>; null where
+    /// they do with the bracket's as they are.
+    /// </summary>
     public double? HoleForSure_m { get; init; }
 
-    /// <summary>The one hole of the bracket whose move leaves most; null where all go in for sure.</summary>
+    /// <summary>The one hole of the bracket whose move leaves most; null where all go in for sure, a hole is narrower than its bolt or no move helps.</summary>
     public HoleMove? Move { get; init; }
+
+    /// <summary>No bolt goes through the bracket's holes, wherever they stand.</summary>
+    public bool BracketIsNarrow => Mount.Bracket.HoleDiameter_m < Mount.Bolts.Bolt.Diameter_m - BoltFit.Accuracy_m;
+
+    public bool GoInForSure => Findings.Any(f => f is { Rule: LowerMountRule.BoltsGoInForSure, Holds: true });
 
     /// <summary>How it moves; null where the strut does not stand.</summary>
     public TravelResult? Travel { get; init; }
@@ -72,4 +83,8 @@ public enum LowerMountRule { BoltsGoIn, BoltsGoInForSure, JointSlips, ClampSlips
 /// <summary>
 /// One rule. Lengths in m must reach their limit, shares and stresses in Pa must not pass it. Holds is null where too little is known to check.
 /// </summary>
-public sealed record LowerMountFinding(LowerMountRule Rule, double? Value, double? Limit, bool? Holds);
+public sealed record LowerMountFinding(LowerMountRule Rule, double? Value, double? Limit, bool? Holds)
+{
+    /// <summary>Whether a user may decide to live with it; a thread that strips drops the car.</summary>
+    public bool CanBeWaived => Rule != LowerMountRule.ThreadEngagement;
+}

@@ -30,14 +30,14 @@ public static class LowerMountStudy
         TravelResult? travel = TravelStudy.Answer(question.Strut);
         MountLoad? load = travel is null ? null : LoadOf(question, travel);
         BoltForce[] bolts = load is null ? [] : [.. Bolts(mount, load)];
-        bool sure = fit.SureMargin_m >= -Met_m;
         return new()
         {
             Question = question,
             Fit = fit,
             ShareThatGoIn = fit.ShareThatGoIn(Draws, Seed),
-            HoleForSure_m = sure ? null : mount.Bracket.HoleDiameter_m - 2 * fit.SureMargin_m,
-            Move = sure ? null : HoleMoves.Best(pairs),
+            KnuckleHole_m = mount.Knuckle.HoleDiameter_m < mount.Bolts.Bolt.Diameter_m - Met_m ? mount.Bolts.Bolt.Diameter_m : null,
+            HoleForSure_m = HoleForSure_m(mount),
+            Move = fit.SureMargin_m >= -Met_m || pairs.Any(pair => pair.IsTooNarrow) ? null : HoleMoves.Best(pairs, fit),
             Travel = travel,
             Load = load,
             Bolts = bolts,
@@ -48,6 +48,15 @@ public static class LowerMountStudy
     private static IEnumerable<BoltPair> Pairs(LowerMount mount) => mount.Knuckle.Holes.Zip(mount.Bracket.Holes, (car, part) => new BoltPair(
         new(car.X_m, car.Y_m, mount.Knuckle.HoleDiameter_m, mount.Knuckle.Position_m),
         new(part.X_m, part.Y_m, mount.Bracket.HoleDiameter_m, mount.Bracket.Position_m), mount.Bolts.Bolt.Diameter_m));
+
+    // Bored so that each bolt goes through each hole; what then still lacks is room, of which a hole gives half of its growth.
+    private static double? HoleForSure_m(LowerMount mount)
+    {
+        double bolt = mount.Bolts.Bolt.Diameter_m, hole = Math.Max(mount.Bracket.HoleDiameter_m, bolt), knuckle = Math.Max(mount.Knuckle.HoleDiameter_m, bolt);
+        LowerMount bored = mount with { Bracket = mount.Bracket with { HoleDiameter_m = hole }, Knuckle = mount.Knuckle with { HoleDiameter_m = knuckle } };
+        double margin = BoltFit.Of([.. Pairs(bored)]).SureMargin_m, enough = margin >= -Met_m ? hole : hole - 2 * margin;
+        return enough > mount.Bracket.HoleDiameter_m + Met_m ? enough : null;
+    }
 
     private static IEnumerable<LowerMountFinding> Findings(LowerMount mount, BoltFit fit, MountLoad? load, BoltForce[] bolts)
     {

@@ -41,4 +41,8 @@ public sealed record MountPlace(double Travel_m, double Rack_m, double Tilt_rad,
 public enum MountRule { TiltWithinBearing, TurnsOnBearing, SwingsFarEnough, StackAddsUp, RodDiameter }
 
 /// <summary>One rule, what there is and what it asks, rad or m. Holds is null where the kit does not say enough to check it.</summary>
-public sealed record MountFinding(MountRule Rule, double? Value, double? Limit, bool? Holds);
+public sealed record MountFinding(MountRule Rule, double? Value, double? Limit, bool? Holds)
+{
+    /// <summary>Whether a user may decide to live with it; a bearing past its tilt is bent.</summary>
+    public bool CanBeWaived => Rule != MountRule.TiltWithinBearing;
+}

@@ -4,6 +4,7 @@ using Bellowsmith.Kits.Answers;
 using Bellowsmith.Kits.Figures;
 using Bellowsmith.Kits.Schemas;
 using Bellowsmith.Tests.Examples;
+using CsCheck;
 
 namespace Bellowsmith.Tests.Kits.Figures;
 
@@ -40,7 +41,11 @@ public sealed class BracketDrawingTests
         Assert.Equal([(26, 0), (66, 0), (66, 124), (26, 124)], plate.Points.Select(p => (Math.Round(p.X, 9), Math.Round(p.Y, 9))));
         Assert.Equal(2, drawing.Shapes.OfType<DrawingPath>().Count(p => p is { Part: "hole2", Role: DrawingRole.Centre }));
         Assert.Contains("hose 36.00 / 60.00", drawing.Shapes.OfType<DrawingText>().Select(t => t.Text));
-        Assert.Contains(drawing.TitleBlock, row => row.Text == "ISO 2768-mK");
+        Assert.Contains(drawing.TitleBlock, row => row.Text == "ISO 2768-m (common practice)");
+        Assert.Contains(new TitleRow("material", "S355J2"), drawing.TitleBlock);
+        Assert.Contains(Slotted().With(3.5).TitleBlock, row => row is { Label: "material", Text: "not stated" });
+        Assert.Contains(drawing.TitleBlock, row => row.Text == "broken 0.30 to 0.50, ISO 13715 (common practice)");
+        Assert.Equal(["drawn", "date", "revision"], drawing.TitleBlock.Where(row => row.Text.Length == 0).Select(row => row.Label));
         Assert.Contains(drawing.TitleBlock, row => row.Text.StartsWith("not released", StringComparison.Ordinal));
         Assert.Contains(drawing.TitleBlock, row => row.Text.StartsWith("8.00 thick", StringComparison.Ordinal));
     }
@@ -49,20 +54,52 @@ public sealed class BracketDrawingTests
     [InlineData(2.3, false)]
     [InlineData(6.9, false)]
     [InlineData(3.5, true)]
-    public void Labels_OfAnyDrawing_LieApartWithinTheFrame(double text_mm, bool slotted)
+    public void Words_OfAnyDrawing_LieApartWithinTheFrameUncrossed(double text_mm, bool slotted) => Uncrossed((slotted ? Slotted() : Street(DisplayUnits.Metric)).With(text_mm));
+
+    [Fact] // two to four holes, hose and sensor anywhere, with a clamp or without
+    public void Words_OfAnyMount_LieApartWithinTheFrameUncrossed() => Gen.Select(
+        Gen.Select(Gen.Double[36, 110], Gen.Double[8, 120]).Array[2, 4], Gen.Select(Gen.Double[0, 120], Gen.Double[0, 120]).Array[2], Gen.Bool, Gen.Bool, Gen.Double[2.3, 7]).Sample((holes, places, slot, clamp, text_mm) =>
     {
-        SheetDrawing drawing = (slotted ? Slotted() : Street(DisplayUnits.Metric)).With(text_mm);
-        DrawingDimension[] all = [.. drawing.Dimensions];
+        LowerMount mount = Studies.SampleMount.With(holes, holes);
+        PlanePoint[] at = [.. places.Select(place => new PlanePoint(place.Item1 * 1e-3, place.Item2 * 1e-3))];
+        Uncrossed(new BracketDrawing(_kit, AxleEnd.Front, mount with
+        {
+            Bracket = mount.Bracket with { Slot_m = slot ? 0.02 : null },
+            Clamp = clamp ? _kit.Front!.LowerMount!.Clamp : null,
+            HoseBracket = at[0],
+            SensorBracket = at[1],
+        }, DisplayUnits.Metric).With(text_mm));
+    }, iter: 500);
+
+    // Every letter 0.55 of its height wide, as narrow as letters are; no straight line of the drawing runs into that.
+    private static void Uncrossed(SheetDrawing drawing)
+    {
+        (DrawingText Text, DrawingBox Box)[] all = [.. drawing.Shapes.OfType<DrawingText>().Select(text => (text, Box(text)))];
 
         for (int i = 0; i < all.Length; i++)
-            for (int j = 0; j < i; j++) Assert.False(all[i].Label.Overlaps(all[j].Label), $"{all[i].Id} on {all[j].Id}");
-        Assert.All(all, d => Assert.True(
-            d.Label.Left >= drawing.Frame.Left && d.Label.Right <= drawing.Frame.Right && d.Label.Bottom >= drawing.Frame.Bottom && d.Label.Top <= drawing.Frame.Top, d.Id));
+            for (int j = 0; j < i; j++) Assert.False(all[i].Box.Overlaps(all[j].Box), $"{all[i].Text.Text} on {all[j].Text.Text}");
+        Assert.All(all, one => Assert.True(
+            one.Box.Left >= drawing.Frame.Left && one.Box.Right <= drawing.Frame.Right && one.Box.Bottom >= drawing.Frame.Bottom && one.Box.Top <= drawing.Frame.Top, one.Text.Text));
+        foreach (DrawingPath path in drawing.Shapes.OfType<DrawingPath>())
+            for (int k = path.Closed ? 0 : 1; k < path.Points.Count; k++)
+                foreach ((DrawingText text, DrawingBox box) in all) Assert.False(Runs(path.Points[k == 0 ? ^1 : k - 1], path.Points[k], box), $"a line of {path.Part} through {text.Text}");
     }
+
+    private static DrawingBox Box(DrawingText text)
+    {
+        double width = 0.55 * text.Height * text.Text.Length, left = text.At.X - (text.Anchor == TextAnchor.Middle ? width / 2 : 0);
+        return new(left, text.At.Y - 0.45 * text.Height, left + width, text.At.Y + 0.45 * text.Height);
+    }
+
+    private static bool Runs(DrawingPoint from, DrawingPoint to, DrawingBox box) => Enumerable.Range(0, 401)
+        .Select(k => new DrawingPoint(from.X + k * (to.X - from.X) / 400, from.Y + k * (to.Y - from.Y) / 400))
+        .Any(at => at.X > box.Left && at.X < box.Right && at.Y > box.Bottom && at.Y < box.Top);
 
     [Fact] // 20 mm over its ends, 12.5 wide
     public void Slot_OfTheUpperHole_IsDrawnAndDimensioned()
     {
+        Assert.Contains("slot 12.50 × 20.00", Slotted().With(3.5).Shapes.OfType<DrawingText>().Select(t => t.Text));
+        Assert.Contains("2 × Ø 12.50", Slotted().With(3.5).Shapes.OfType<DrawingText>().Select(t => t.Text));
         SheetDrawing drawing = Slotted().With(3.5);
         DrawingSlot slot = drawing.Shapes.OfType<DrawingSlot>().Single();
 

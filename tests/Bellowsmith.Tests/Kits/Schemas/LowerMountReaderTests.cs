@@ -7,7 +7,7 @@ public sealed class LowerMountReaderTests : IDisposable
 {
     private const string Mount = """
         "lowerMount": {
-          "bracket": { "thickness": "8 mm", "holes": [["44 mm", "30 mm"], ["44 mm", "90 mm"]], "holeDiameter": "12.5 mm", "width": "60 mm", "height": "110 mm", "slot": "20 mm" },
+          "bracket": { "thickness": "8 mm", "material": "S355J2", "holes": [["44 mm", "30 mm"], ["44 mm", "90 mm"]], "holeDiameter": "12.5 mm", "width": "60 mm", "height": "110 mm", "slot": "20 mm" },
           "knuckle": { "holes": [["0 mm", "0 mm"], ["0 mm", "60.4 mm"]], "holeDiameter": "12.2 mm", "tolerance": "0.3 mm" },
           "bolts": { "size": "M12x1.25", "strengthClass": "10.9", "count": 2, "shearPlanes": 2 },
           "clamp": { "diameter": "52 mm", "height": "60 mm", "bolts": { "size": "M10", "strengthClass": "8.8", "count": 2, "friction": 0.12 } },
@@ -25,6 +25,7 @@ public sealed class LowerMountReaderTests : IDisposable
         LowerMount mount = Read(Mount)!;
 
         Assert.Equal([new PlanePoint(0.044, 0.03), new PlanePoint(0.044, 0.09)], mount.Bracket.Holes);
+        Assert.Equal("S355J2", mount.Bracket.Material);
         Assert.Equal((0.0004, 1), (Math.Round(mount.Knuckle.Holes[1].Y_m - 0.06, 9), mount.SlottedHole));
         Assert.Equal((0.012, 0.00125, 1000e6), (mount.Bolts.Bolt.Diameter_m, mount.Bolts.Bolt.Pitch_m, mount.Bolts.Bolt.TensileStrength_Pa));
         Assert.Equal((0.2, 0.1e-3, 2), (mount.Bolts.FrictionOrUsual, mount.Bracket.Position_m, mount.Bolts.ShearPlanes));
@@ -40,6 +41,8 @@ public sealed class LowerMountReaderTests : IDisposable
     [InlineData("[\"0 mm\", \"60.4 mm\"]]", "[\"0 mm\", \"60.4 mm\"], [\"0 mm\", \"90 mm\"]]", "knuckle.holes")]
     [InlineData("[[\"44 mm\", \"30 mm\"], ", "[", "bracket.holes", "knuckle.holes", "bolts.count")]
     [InlineData("[\"44 mm\", \"30 mm\"]", "[\"44 mm\", \"85 mm\"]", "bracket.holes[1]")]
+    [InlineData("[\"0 mm\", \"60.4 mm\"]", "[\"0 mm\", \"0 mm\"]", "knuckle.holes[1]")]
+    [InlineData("[\"0 mm\", \"60.4 mm\"]", "[\"0 mm\", \"12.1 mm\"]", "knuckle.holes[1]")]
     [InlineData("[\"44 mm\", \"30 mm\"]", "[\"20 mm\", \"30 mm\"]", "bracket.holes[0]")]
     [InlineData("[\"44 mm\", \"30 mm\"]", "[\"44 mm\"]", "bracket.holes[0]")]
     [InlineData("\"slot\": \"20 mm\"", "\"slot\": \"12 mm\"", "bracket.slot")]

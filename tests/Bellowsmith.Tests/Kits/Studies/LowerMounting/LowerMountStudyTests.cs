@@ -40,6 +40,33 @@ public sealed class LowerMountStudyTests
         Assert.Null(result.Move);
     }
 
+    [Theory] // M12, 0.4 mm of tolerances: bored to 12 they lack 0.4 less half of what the other is over 12; a tapped knuckle needs 12.8
+    [InlineData(11, 15, null, 12.0)]
+    [InlineData(15, 11, 12.0, null)]
+    [InlineData(11, 12, null, 12.8)]
+    [InlineData(11, 11.5, 12.0, 12.8)]
+    public void Answer_HoleNarrowerThanItsBolt_SaysWhatToBore(double bracket_mm, double knuckle_mm, double? knuckleBored_mm, double? bracketBored_mm)
+    {
+        LowerMount mount = Bored(SampleMount.Of((0, 0), (0, 60)), bracket_mm * 1e-3);
+        LowerMountResult result = Answer(mount with { Knuckle = mount.Knuckle with { HoleDiameter_m = knuckle_mm * 1e-3 } });
+
+        Assert.Equal((false, false), (Holds(result, LowerMountRule.BoltsGoIn), Holds(result, LowerMountRule.BoltsGoInForSure)));
+        Assert.Equal(0, result.ShareThatGoIn);
+        Assert.Null(result.Move);
+        Assert.Equal(knuckleBored_mm, Rounded(result.KnuckleHole_m));
+        Assert.Equal(bracketBored_mm, Rounded(result.HoleForSure_m));
+    }
+
+    [Fact] // holes that meet, 0.25 of room in 12 and 12.5, 0.4 of tolerance: none stands wrong
+    public void Move_OfHolesThatMeet_IsNone()
+    {
+        LowerMountResult result = Answer(Bored(SampleMount.Of((0, 0), (0, 60)), 0.012));
+
+        Assert.Equal(-0.15e-3, result.Fit.SureMargin_m, Micrometre);
+        Assert.Null(result.Move);
+        Assert.Equal(12.3, Rounded(result.HoleForSure_m));
+    }
+
     [Fact] // three holes, the car's up to 1 mm off: with that diameter none is missed, with 20 µm less one is
     public void HoleForSure_OfAnyPattern_IsTheLeastThatDoes() => Gen.Select(Gen.Double[-1, 1], Gen.Double[-1, 1]).Array[3].Sample(off =>
     {
@@ -124,6 +151,8 @@ public sealed class LowerMountStudyTests
         Assert.True(Holds(result, LowerMountRule.BoltsGoIn)!.Value);
         Assert.All(result.Findings.Where(f => f.Rule > LowerMountRule.BoltsGoInForSure), finding => Assert.Null(finding.Holds));
     }
+
+    private static double? Rounded(double? si) => si is { } known ? Math.Round(known * 1e3, 2) : null;
 
     private static LowerMount Pattern((double X, double Y)[] off_mm)
     {

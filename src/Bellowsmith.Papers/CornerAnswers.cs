@@ -1,8 +1,8 @@
 using Bellowsmith.Kits;
 using Bellowsmith.Kits.Studies;
 using Bellowsmith.Kits.Studies.Clearance;
-using Bellowsmith.Kits.Studies.LowerMounting;
 using Bellowsmith.Kits.Studies.Lowering;
+using Bellowsmith.Kits.Studies.LowerMounting;
 using Bellowsmith.Kits.Studies.Mount;
 using Bellowsmith.Kits.Tables;
 

@@ -31,6 +31,9 @@ public sealed record Kit(
 
     /// <summary>The same with the strut of one axle only.</summary>
     public Kit Only(AxleEnd end) => end == AxleEnd.Front ? this with { Rear = null } : this with { Front = null };
+
+    /// <summary>The same with another strut at one axle.</summary>
+    public Kit With(AxleEnd end, StrutDesign strut) => end == AxleEnd.Front ? this with { Front = strut } : this with { Rear = strut };
 }
 
 /// <summary>What a designer has settled for one strut; what is null is not yet known and only some studies need it.</summary>

@@ -17,9 +17,8 @@ public sealed record CornerAnswers(ClearanceResult Clearance, LoweringResult? Lo
     public static CornerAnswers? Of(Kit kit, StrutAnswers strut, StudyConditions conditions)
     {
         AxleEnd end = strut.Case.End;
-        Kit only = kit.Only(end);
         StrutDesign standing = strut.Case.Design with { DriveHeight_m = strut.Travel is null ? strut.Case.Design.DriveHeight_m : strut.Setting_m };
-        only = end == AxleEnd.Front ? only with { Front = standing } : only with { Rear = standing };
+        Kit only = kit.Only(end).With(end, standing);
         return Known(() => ClearanceCase.Of(only, conditions)) is [var corner] ? Of(only, corner, conditions) : null;
     }
 

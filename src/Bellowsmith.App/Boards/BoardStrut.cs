@@ -109,11 +109,7 @@ public sealed class BoardStrut
     }
 
     // A board always has a drive height, whatever the document says.
-    private Kit Standing(double driveHeight_m)
-    {
-        StrutDesign design = Design with { DriveHeight_m = driveHeight_m };
-        return End == AxleEnd.Front ? _kit with { Front = design } : _kit with { Rear = design };
-    }
+    private Kit Standing(double driveHeight_m) => _kit.With(End, Design with { DriveHeight_m = driveHeight_m });
 
     private IReadOnlyList<Fault> Lacks(Kit standing) =>
         Faulty.Of(() => StrutCases.Of(standing, new StudyConditions(Load: Start.Load), TravelStudy.Needs)).Faults;

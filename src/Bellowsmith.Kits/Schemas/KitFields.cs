@@ -6,8 +6,8 @@ namespace Bellowsmith.Kits.Schemas;
 /// <summary>The field list of <c>kit/1</c>.</summary>
 internal static class KitFields
 {
-    private static readonly Shape _stack = Length("-1 m", "2 m", "45 mm");
-    private static readonly Shape _height = Length("-100 mm", "1 m", "45 mm");
+    private static readonly Shape _perch = Length("-1 m", "2 m", "45 mm");
+    private static readonly Shape _stack = Length("-100 mm", "1 m", "45 mm");
     private static readonly Shape _exposed = Length("0 mm", "1000 mm", "25 mm");
     private static readonly Shape _limit = Length("0 mm", "500 mm", "12 mm");
 
@@ -51,9 +51,9 @@ internal static class KitFields
         May("load", Text, "A load case of the car; the first where not given."),
         May("driveHeight", Length("1 mm", "1000 mm", "80 mm"), "Spring height at drive where it is settled."),
         May("strutLengthAtDrive", Length("20 mm", "3 m", "480 mm"), "Mount face to lower datum."),
-        May("upperStack", _height),
-        May("lowerStack", _height),
-        May("springToDamper", _stack, "Damper length minus spring height."),
+        May("upperStack", _stack),
+        May("lowerStack", _stack),
+        May("springToDamper", _perch, "Damper length minus spring height."),
         May("thread", _thread),
         May("sealAreaInAir", Area("0 cm2", "300 cm2", "1.54 cm2"), "Of the sliding seal between the spring's air and the outside."),
         May("displacedVolume", Volume("0 cm3", "20 L", "95 cm3"), "Solid bodies inside the bellows at drive height."),

@@ -64,7 +64,6 @@ public static class RideStruts
         if (design.Damper is TelescopicDamperPart) return kit;
         AirSpringPart spring = (AirSpringPart)design.Spring;
         TelescopicDamperPart lengths = new("", 0.01, spring.LeastHeight_m, spring.GreatestHeight_m, null, null, null, null);
-        StrutDesign with = design with { Damper = lengths, SpringToDamper_m = 0 };
-        return end == AxleEnd.Front ? kit with { Front = with } : kit with { Rear = with };
+        return kit.With(end, design with { Damper = lengths, SpringToDamper_m = 0 });
     }
 }

@@ -49,7 +49,7 @@ internal static class SearchPairs
 
     private static RideStrut Settled(Kit kit, AxleEnd end, StrutDesign design, StudyConditions conditions)
     {
-        Kit with = end == AxleEnd.Front ? kit with { Front = design } : kit with { Rear = design };
+        Kit with = kit.With(end, design);
         RideStrut strut = RideStruts.Of(with, conditions)[0];
         List<Fault> faults = [];
         StrutNeeds need = new(kit, end, design, faults);
